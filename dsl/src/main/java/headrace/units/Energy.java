@@ -1,0 +1,82 @@
+package headrace.units;
+
+import java.util.List;
+
+/** An energy. */
+public final class Energy extends Quantity<Energy> {
+    /** The units of an energy, the SI unit first. */
+    public static final Kind<Energy> KIND = new Kind<>(
+            "energy",
+            Energy.class,
+            Energy::new,
+            List.of(
+                    Unit.of("J", "J", 1),
+                    Unit.of("kJ", "kJ", 1e3),
+                    Unit.of("MJ", "MJ", 1e6),
+                    Unit.of("kWh", "kWh", 3.6e6),
+                    Unit.of("MWh", "MWh", 3.6e9)),
+            "kWh",
+            "kWh");
+
+    /** No energy. */
+    public static final Energy ZERO = new Energy(0);
+
+    private Energy(double si) {
+        super(si);
+    }
+
+    /** Returns the energy of so many J. */
+    public static Energy joules(double value) {
+        return new Energy(value);
+    }
+
+    /** Returns the energy of so many kJ. */
+    public static Energy kilojoules(double value) {
+        return KIND.of(value, "kJ");
+    }
+
+    /** Returns the energy of so many MJ. */
+    public static Energy megajoules(double value) {
+        return KIND.of(value, "MJ");
+    }
+
+    /** Returns the energy of so many kWh. */
+    public static Energy kilowattHours(double value) {
+        return KIND.of(value, "kWh");
+    }
+
+    /** Returns the energy of so many MWh. */
+    public static Energy megawattHours(double value) {
+        return KIND.of(value, "MWh");
+    }
+
+    /** Returns this energy in J. */
+    public double joules() {
+        return si();
+    }
+
+    /** Returns this energy in kJ. */
+    public double toKilojoules() {
+        return in("kJ");
+    }
+
+    /** Returns this energy in MJ. */
+    public double toMegajoules() {
+        return in("MJ");
+    }
+
+    /** Returns this energy in kWh. */
+    public double toKilowattHours() {
+        return in("kWh");
+    }
+
+    /** Returns this energy in MWh. */
+    public double toMegawattHours() {
+        return in("MWh");
+    }
+
+    @Override
+    public Kind<Energy> kind() {
+        return KIND;
+    }
+}

@@ -1,0 +1,97 @@
+package headrace.units;
+
+import java.util.List;
+
+/**
+ * A rate of flow by volume.
+ *
+ * <p>The US gallon is 231 cubic inches of 25.4 mm, the imperial gallon 4.54609 L, both exactly.
+ */
+public final class Flow extends Quantity<Flow> {
+    /** The units of a flow, the SI unit first. */
+    public static final Kind<Flow> KIND = new Kind<>(
+            "flow",
+            Flow.class,
+            Flow::new,
+            List.of(
+                    Unit.of("m3ps", "m³/s", 1, "m3/s"),
+                    Unit.of("m3ph", "m³/h", 1 / 3600.0, "m3/h"),
+                    Unit.of("lps", "L/s", 1e-3, "l/s"),
+                    Unit.of("lpm", "L/min", 1e-3 / 60, "l/min"),
+                    Unit.of("gpm", "gpm", 231 * 0.0254 * 0.0254 * 0.0254 / 60, "US gpm", "usgpm"),
+                    Unit.of("impGpm", "imp gpm", 4.54609e-3 / 60, "igpm")),
+            "m3ph",
+            "gpm");
+
+    /** No flow. */
+    public static final Flow ZERO = new Flow(0);
+
+    private Flow(double si) {
+        super(si);
+    }
+
+    /** Returns the flow of so many m³/s. */
+    public static Flow cubicMetresPerSecond(double value) {
+        return new Flow(value);
+    }
+
+    /** Returns the flow of so many m³/h. */
+    public static Flow cubicMetresPerHour(double value) {
+        return KIND.of(value, "m3ph");
+    }
+
+    /** Returns the flow of so many L/s. */
+    public static Flow litresPerSecond(double value) {
+        return KIND.of(value, "lps");
+    }
+
+    /** Returns the flow of so many L/min. */
+    public static Flow litresPerMinute(double value) {
+        return KIND.of(value, "lpm");
+    }
+
+    /** Returns the flow of so many gpm. */
+    public static Flow usGallonsPerMinute(double value) {
+        return KIND.of(value, "gpm");
+    }
+
+    /** Returns the flow of so many imp gpm. */
+    public static Flow imperialGallonsPerMinute(double value) {
+        return KIND.of(value, "impGpm");
+    }
+
+    /** Returns this flow in m³/s. */
+    public double cubicMetresPerSecond() {
+        return si();
+    }
+
+    /** Returns this flow in m³/h. */
+    public double toCubicMetresPerHour() {
+        return in("m3ph");
+    }
+
+    /** Returns this flow in L/s. */
+    public double toLitresPerSecond() {
+        return in("lps");
+    }
+
+    /** Returns this flow in L/min. */
+    public double toLitresPerMinute() {
+        return in("lpm");
+    }
+
+    /** Returns this flow in gpm. */
+    public double toUsGallonsPerMinute() {
+        return in("gpm");
+    }
+
+    /** Returns this flow in imp gpm. */
+    public double toImperialGallonsPerMinute() {
+        return in("impGpm");
+    }
+
+    @Override
+    public Kind<Flow> kind() {
+        return KIND;
+    }
+}

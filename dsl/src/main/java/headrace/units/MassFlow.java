@@ -1,0 +1,64 @@
+package headrace.units;
+
+import java.util.List;
+
+/**
+ * A rate of flow by mass.
+ *
+ * <p>The pound is 0.45359237 kg, exactly.
+ */
+public final class MassFlow extends Quantity<MassFlow> {
+    /** The units of a mass flow, the SI unit first. */
+    public static final Kind<MassFlow> KIND = new Kind<>(
+            "mass flow",
+            MassFlow.class,
+            MassFlow::new,
+            List.of(
+                    Unit.of("kgps", "kg/s", 1),
+                    Unit.of("kgph", "kg/h", 1 / 3600.0),
+                    Unit.of("lbph", "lb/h", 0.45359237 / 3600)),
+            "kgps",
+            "lbph");
+
+    /** No mass flow. */
+    public static final MassFlow ZERO = new MassFlow(0);
+
+    private MassFlow(double si) {
+        super(si);
+    }
+
+    /** Returns the mass flow of so many kg/s. */
+    public static MassFlow kilogramsPerSecond(double value) {
+        return new MassFlow(value);
+    }
+
+    /** Returns the mass flow of so many kg/h. */
+    public static MassFlow kilogramsPerHour(double value) {
+        return KIND.of(value, "kgph");
+    }
+
+    /** Returns the mass flow of so many lb/h. */
+    public static MassFlow poundsPerHour(double value) {
+        return KIND.of(value, "lbph");
+    }
+
+    /** Returns this mass flow in kg/s. */
+    public double kilogramsPerSecond() {
+        return si();
+    }
+
+    /** Returns this mass flow in kg/h. */
+    public double toKilogramsPerHour() {
+        return in("kgph");
+    }
+
+    /** Returns this mass flow in lb/h. */
+    public double toPoundsPerHour() {
+        return in("lbph");
+    }
+
+    @Override
+    public Kind<MassFlow> kind() {
+        return KIND;
+    }
+}

@@ -1,0 +1,38 @@
+package headrace.kernel.session;
+
+import headrace.kernel.display.MimeBundle;
+import java.util.Optional;
+
+/** Where running code prints and draws, and whom it can ask. May be called by any thread that the code started. */
+public interface Output {
+    /** Takes text as the code prints it. */
+    void print(String text);
+
+    /** Takes text as the code prints it to its error stream. */
+    void printError(String text);
+
+    /**
+     * Takes something that the code asked to show.
+     *
+     * @param id a name under which it can be shown anew, or empty
+     */
+    void show(MimeBundle bundle, Optional<String> id);
+
+    /** Shows something anew in the place where this name was shown before. */
+    void update(MimeBundle bundle, String id);
+
+    /**
+     * Takes away what the cell has shown so far.
+     *
+     * @param wait whether to do so only when the next thing is shown
+     */
+    void clear(boolean wait);
+
+    /**
+     * Asks the user for a line.
+     *
+     * @param secret whether the answer is hidden while typed
+     * @return the answer, or empty where nobody can be asked
+     */
+    Optional<String> ask(String prompt, boolean secret);
+}
