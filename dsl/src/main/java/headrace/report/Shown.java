@@ -1,0 +1,28 @@
+package headrace.report;
+
+import java.util.List;
+
+/**
+ * How a result shows itself.
+ *
+ * @param title what it is, in one line
+ * @param lines the verdict: what it says, in one to five sentences or lines
+ * @param blocks what stands beneath, from top to bottom
+ */
+public record Shown(String title, List<String> lines, List<Block> blocks) {
+    /** Keeps the parts from changing. */
+    public Shown {
+        lines = List.copyOf(lines);
+        blocks = List.copyOf(blocks);
+    }
+
+    /** Returns a result that is told in one line. */
+    public static Shown line(String line) {
+        return new Shown(line, List.of(), List.of());
+    }
+
+    /** Returns it as plain text of at most 100 columns, without a line break at its end. */
+    public String toText() {
+        return PlainText.of(this);
+    }
+}
