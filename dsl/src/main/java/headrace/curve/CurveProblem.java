@@ -1,0 +1,51 @@
+package headrace.curve;
+
+import headrace.problem.Problem;
+
+/** What can be wrong with a pump test or a pump curve, and what a curve can have to say about itself. */
+public enum CurveProblem implements Problem {
+    /** Fewer points than a curve can be drawn through. */
+    TOO_FEW_POINTS,
+    /** A test point that no pump can have: a negative flow or head, no power, no speed. */
+    IMPOSSIBLE_POINT,
+    /** A pump test that says something impossible about the pump, such as no speed. */
+    IMPOSSIBLE_TEST,
+    /** A duty without flow or head. */
+    IMPOSSIBLE_DUTY,
+    /** A flow outside the tested range. */
+    FLOW_OUT_OF_RANGE,
+    /** A head that the curve does not reach. */
+    HEAD_OUT_OF_RANGE,
+    /** A duty that no speed brings onto the tested curve. */
+    DUTY_OUT_OF_RANGE,
+    /** A speed at which the curve means nothing. */
+    SPEED_OUT_OF_RANGE,
+    /** More hydraulic power than shaft power: most often a wrong unit. */
+    EFFICIENCY_ABOVE_ONE,
+    /** A fitted head that falls to nothing. */
+    HEAD_FALLS_TO_ZERO,
+    /** A fitted shaft power that falls to nothing. */
+    POWER_FALLS_TO_ZERO,
+    /** A power loss that is more than the pump takes. */
+    IMPOSSIBLE_LOSS,
+    /** A confidence that is no share between 0 and 1. */
+    IMPOSSIBLE_CONFIDENCE,
+    /** A point computed beyond the tested range because the caller chose so. */
+    EXTENDED_BEYOND_TEST,
+    /** A curve that the caller has continued beyond its test. */
+    CURVE_EXTENDED,
+    /** Too few points to state a scatter or a band. */
+    FEW_POINTS,
+    /** A head that rises with flow somewhere. */
+    HEAD_DROOP,
+    /** A shaft power that does not rise with flow everywhere. */
+    POWER_NOT_RISING,
+    /** Best efficiency at the end of the tested range, where it may lie beyond. */
+    BEST_EFFICIENCY_AT_END,
+    /** A test point far from the curve through the others. */
+    OUTLYING_POINT,
+    /** More than one test point at a flow. */
+    REPEATED_FLOWS,
+    /** A speed far from the one at which the pump was tested. */
+    SPEED_FAR_FROM_TEST
+}

@@ -1,0 +1,118 @@
+package headrace.curve;
+
+import headrace.numeric.Polynomial;
+import headrace.numeric.PolynomialFit;
+import headrace.problem.Refusal;
+import headrace.units.Flow;
+import headrace.units.Kind;
+import headrace.units.Quantity;
+import headrace.units.Ratio;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/**
+ * A polynomial of flow fitted to a pump test at its own speed, with its scatter and its bands.
+ *
+ * <dl>
+ *   <dt>Units
+ *   <dd>Coefficients in the SI unit of the value per power of m³/s.
+ *   <dt>Limits
+ *   <dd>Scatter and bands exist only where six points or more were fitted. The bands take the scatter of the points as
+ *       random, alike along the curve, and normally distributed; they hold no error that all points share.
+ *   <dt>Errors
+ *   <dd>{@link Refusal} with {@code IMPOSSIBLE_CONFIDENCE}.
+ *   <dt>Source
+ *   <dd>Weighted least squares; bands with Student's t as in Draper and Smith, Applied Regression Analysis.
+ * </dl>
+ *
+ * @param <Q> head or power
+ */
+public final class FittedCurve<Q extends Quantity<Q>> {
+    private final Kind<Q> kind;
+    private final Polynomial polynomial;
+    private final Optional<PolynomialFit> scatter;
+
+    private FittedCurve(Kind<Q> kind, Polynomial polynomial, Optional<PolynomialFit> scatter) {
+        this.kind = kind;
+        this.polynomial = polynomial;
+        this.scatter = scatter;
+    }
+
+    static <Q extends Quantity<Q>> FittedCurve<Q> of(Kind<Q> kind, PolynomialFit fit, boolean withScatter) {
+        return new FittedCurve<>(kind, fit.polynomial(), withScatter ? Optional.of(fit) : Optional.empty());
+    }
+
+    static <Q extends Quantity<Q>> FittedCurve<Q> known(Kind<Q> kind, Polynomial polynomial) {
+        return new FittedCurve<>(kind, polynomial, Optional.empty());
+    }
+
+    /** Returns the degree. */
+    public int degree() {
+        return polynomial.degree();
+    }
+
+    /** Returns the coefficients, the constant first, in SI units per power of m³/s. */
+    public List<Double> coefficients() {
+        return DoubleStream.of(polynomial.coefficients()).boxed().toList();
+    }
+
+    Polynomial polynomial() {
+        return polynomial;
+    }
+
+    /** Returns the standard deviation of the points about the curve, if there were enough points to tell. */
+    public Optional<Q> residual() {
+        return scatter.map(fit -> quantity(fit.standardDeviation()));
+    }
+
+    /** Returns the points beyond the number of coefficients. */
+    public int degreesOfFreedom() {
+        return scatter.map(PolynomialFit::degreesOfFreedom).orElse(0);
+    }
+
+    /**
+     * Returns half the width of the band that holds the curve that many such tests would give on average.
+     *
+     * @param flow the flow, at the speed of the test
+     * @param confidence how sure, such as 95 %
+     */
+    public Optional<Q> meanBandAt(Flow flow, Ratio confidence) {
+        double share = checked(confidence);
+        return scatter.map(fit -> quantity(fit.meanHalfWidthAt(flow.cubicMetresPerSecond(), share)));
+    }
+
+    /**
+     * Returns half the width of the band that holds one more reading.
+     *
+     * @param flow the flow, at the speed of the test
+     * @param confidence how sure, such as 95 %
+     */
+    public Optional<Q> singleTestBandAt(Flow flow, Ratio confidence) {
+        double share = checked(confidence);
+        return scatter.map(fit -> quantity(fit.singleHalfWidthAt(flow.cubicMetresPerSecond(), share)));
+    }
+
+    private static double checked(Ratio confidence) {
+        double share = confidence.value();
+        if (!(share > 0 && share < 1)) {
+            throw new Refusal(
+                    CurveProblem.IMPOSSIBLE_CONFIDENCE,
+                    "Asked for a band with a confidence of " + confidence,
+                    "A confidence lies between 0 and 100 %, both excluded",
+                    "Use 95 % if nothing else is agreed");
+        }
+        return share;
+    }
+
+    private Q quantity(double si) {
+        return kind.make().apply(si);
+    }
+
+    /** Returns the degree and the residual in one line. */
+    @Override
+    public String toString() {
+        return kind + " of degree " + degree() + ", "
+                + residual().map(r -> "residual " + r).orElse("no residual, no band");
+    }
+}
