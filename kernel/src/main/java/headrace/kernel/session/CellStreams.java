@@ -1,0 +1,83 @@
+package headrace.kernel.session;
+
+import headrace.problem.Refusal;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+
+/** The three standard streams of one cell, between bytes and its {@link Output}. */
+final class CellStreams {
+    private final Output output;
+    private final Utf8 printed = new Utf8();
+    private final Utf8 printedErrors = new Utf8();
+    private ByteBuffer line = ByteBuffer.allocate(0);
+
+    CellStreams(Output output) {
+        this.output = output;
+    }
+
+    Output output() {
+        return output;
+    }
+
+    /** Prints bytes; a character whose bytes come in two writes is printed with the second. */
+    void write(byte[] bytes, int from, int length, boolean error) {
+        String text = (error ? printedErrors : printed).decode(bytes, from, length);
+        if (!text.isEmpty() && error) {
+            output.printError(text);
+        } else if (!text.isEmpty()) {
+            output.print(text);
+        }
+    }
+
+    /** Reads what is left of the line given last, or asks for another. */
+    synchronized int read(byte[] into, int from, int length) {
+        if (length == 0) {
+            return 0;
+        }
+        if (!line.hasRemaining()) {
+            line = ByteBuffer.wrap((ask("", false) + "\n").getBytes(Console.inputCharset()));
+        }
+        int count = Math.min(length, line.remaining());
+        line.get(into, from, count);
+        return count;
+    }
+
+    synchronized int available() {
+        return line.remaining();
+    }
+
+    /**
+     * Asks the user for a line.
+     *
+     * @throws Refusal with {@code NOBODY_TO_ASK} where nobody can be asked
+     */
+    String ask(String prompt, boolean secret) {
+        return output.ask(prompt, secret)
+                .orElseThrow(() -> new Refusal(
+                        SessionProblem.NOBODY_TO_ASK,
+                        "The cell asked for a line of input" + (prompt.isBlank() ? "" : ": " + prompt.strip()),
+                        "A notebook or terminal with a person before it can answer; a run without one cannot",
+                        "Write the value into the cell, or hand it over as a parameter of the run"));
+    }
+
+    /** Decodes UTF-8 that arrives in pieces. */
+    private static final class Utf8 {
+        private final CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPLACE)
+                .onUnmappableCharacter(CodingErrorAction.REPLACE);
+        private ByteBuffer rest = ByteBuffer.allocate(0);
+
+        synchronized String decode(byte[] bytes, int from, int length) {
+            ByteBuffer all = ByteBuffer.allocate(rest.remaining() + length);
+            all.put(rest).put(bytes, from, length).flip();
+            CharBuffer text = CharBuffer.allocate(all.remaining() + 1);
+            decoder.decode(all, text, false);
+            rest = all.slice();
+            return text.flip().toString();
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package headrace.kernel.session;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinWorkerThread;
+
+/**
+ * The process's standard streams, led to the cell that the printing thread belongs to.
+ *
+ * <p>Laid once and never taken back: swapping the streams for each cell would send the output of background threads to
+ * the wrong one. A thread belongs to the cell that started it; a thread of the common pool, which serves all, to the
+ * latest cell; any other thread prints to the process's own streams as before.
+ */
+final class Console {
+    private static final InheritableThreadLocal<CellStreams> OF_THREAD = new InheritableThreadLocal<>();
+    private static volatile CellStreams latest;
+    private static boolean laid;
+
+    private Console() {}
+
+    /** Leads this thread's streams, and those of the threads that it starts from now on, to a cell. */
+    static void lead(Output output) {
+        lay();
+        CellStreams streams = new CellStreams(output);
+        OF_THREAD.set(streams);
+        latest = streams;
+    }
+
+    /** Leads this thread's streams back to the process. */
+    static void release() {
+        OF_THREAD.remove();
+    }
+
+    /** Returns where this thread prints, if that is a cell. */
+    static Optional<Output> output() {
+        return Optional.ofNullable(current()).map(CellStreams::output);
+    }
+
+    private static CellStreams current() {
+        CellStreams own = OF_THREAD.get();
+        return own == null && Thread.currentThread() instanceof ForkJoinWorkerThread ? latest : own;
+    }
+
+    private static synchronized void lay() {
+        if (!laid) {
+            laid = true;
+            System.setOut(stream(System.out, false));
+            System.setErr(stream(System.err, true));
+            System.setIn(new Lines(System.in));
+        }
+    }
+
+    private static PrintStream stream(PrintStream own, boolean error) {
+        return new PrintStream(new Led(own, error), true, StandardCharsets.UTF_8);
+    }
+
+    /** Bytes go to the cell of the thread that writes them. */
+    private static final class Led extends OutputStream {
+        private final PrintStream own;
+        private final boolean error;
+
+        Led(PrintStream own, boolean error) {
+            this.own = own;
+            this.error = error;
+        }
+
+        @Override
+        public void write(int one) {
+            write(new byte[] {(byte) one}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int length) {
+            CellStreams cell = current();
+            if (cell == null) {
+                own.write(bytes, from, length);
+            } else {
+                cell.write(bytes, from, length, error);
+            }
+        }
+
+        @Override
+        public void flush() {
+            if (current() == null) {
+                own.flush();
+            }
+        }
+    }
+
+    /** Asks for one line at a time, so that no reader takes more than it was given. */
+    private static final class Lines extends InputStream {
+        private final InputStream own;
+
+        Lines(InputStream own) {
+            this.own = own;
+        }
+
+        @Override
+        public int read() throws IOException {
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xff;
+        }
+
+        @Override
+        public int read(byte[] into, int from, int length) throws IOException {
+            CellStreams cell = current();
+            return cell == null ? own.read(into, from, length) : cell.read(into, from, length);
+        }
+
+        @Override
+        public int available() throws IOException {
+            CellStreams cell = current();
+            return cell == null ? own.available() : cell.available();
+        }
+    }
+
+    /** Returns the charset in which a program expects its standard input. */
+    static Charset inputCharset() {
+        return Charset.defaultCharset();
+    }
+}

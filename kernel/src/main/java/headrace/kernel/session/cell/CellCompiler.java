@@ -1,0 +1,76 @@
+package headrace.kernel.session.cell;
+
+import groovy.lang.GroovyCodeSource;
+import groovy.lang.Script;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.codehaus.groovy.ast.ClassNode;
+import org.codehaus.groovy.ast.MethodNode;
+import org.codehaus.groovy.ast.ModuleNode;
+import org.codehaus.groovy.control.CompilerConfiguration;
+
+/**
+ * Compiles the cells of one session, each seeing the imports and classes of those before it. Used by one thread at a
+ * time.
+ */
+public final class CellCompiler {
+    private final KeptImports imports = new KeptImports();
+    private final CellLoader loader;
+    private ModuleNode parsed;
+    private KeptImports own;
+
+    /**
+     * Creates a compiler.
+     *
+     * @param language how every script is compiled, in a notebook or not; not changed
+     */
+    public CellCompiler(CompilerConfiguration language) {
+        CompilerConfiguration configuration = new CompilerConfiguration(language);
+        configuration.setScriptBaseClass(CellScript.class.getName());
+        configuration.setPluginFactory(CellParser.with(this::rewrite));
+        configuration.setBytecodePostprocessor((name, bytecode) -> Weaver.weave(bytecode));
+        loader = new CellLoader(CellCompiler.class.getClassLoader(), configuration);
+    }
+
+    /**
+     * Compiles a cell.
+     *
+     * @param name the name of its class; its file is called the same, with {@code .groovy}
+     * @throws org.codehaus.groovy.control.CompilationFailedException if it does not compile
+     */
+    public Compiled compile(String name, String code) {
+        Class<?> type = loader.parseClass(new GroovyCodeSource(code, name + ".groovy", "/headrace/cell"), false);
+        imports.add(own);
+        List<String> classes = parsed.getClasses().stream()
+                .map(ClassNode::getName)
+                .filter(each -> !each.equals(name))
+                .toList();
+        classes.forEach(imports::hide);
+        return new Compiled(type.asSubclass(Script.class), methods(), classes);
+    }
+
+    /** Lets the class of a cell that has ended be collected. */
+    public void forget(Compiled compiled) {
+        loader.forget(compiled.script());
+    }
+
+    /** Returns the loader of all the classes that cells define. */
+    public ClassLoader loader() {
+        return loader;
+    }
+
+    private List<String> methods() {
+        Set<String> names = new LinkedHashSet<>();
+        parsed.getMethods().stream().map(MethodNode::getName).forEach(names::add);
+        return List.copyOf(names);
+    }
+
+    private void rewrite(ModuleNode module) {
+        parsed = module;
+        own = KeptImports.of(module);
+        KeptVariables.rewrite(module.getStatementBlock());
+        QuietAssignments.rewrite(module.getStatementBlock());
+        imports.addTo(module);
+    }
+}

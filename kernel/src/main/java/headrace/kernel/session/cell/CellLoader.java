@@ -1,0 +1,27 @@
+package headrace.kernel.session.cell;
+
+import groovy.lang.GroovyClassLoader;
+import java.util.Arrays;
+import org.codehaus.groovy.control.CompilerConfiguration;
+import org.codehaus.groovy.runtime.InvokerHelper;
+
+/** Loads the classes of cells. The newest class of a name is the one that later cells see. */
+final class CellLoader extends GroovyClassLoader {
+    CellLoader(ClassLoader parent, CompilerConfiguration configuration) {
+        super(parent, configuration);
+    }
+
+    /**
+     * Lets the class of a cell that has ended be collected, with those of its closures, unless something still holds
+     * them. Groovy's tables would hold each for ever, some 40 kB of heap.
+     */
+    void forget(Class<?> script) {
+        String closures = script.getName() + "$_";
+        Arrays.stream(getLoadedClasses())
+                .filter(each -> each == script || each.getName().startsWith(closures))
+                .forEach(each -> {
+                    removeClassCacheEntry(each.getName());
+                    InvokerHelper.removeClass(each);
+                });
+    }
+}

@@ -1,0 +1,52 @@
+package headrace.kernel.session.cell;
+
+import groovy.lang.Binding;
+import groovy.lang.Closure;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The variables and methods that a session's cells have left behind. May be used by any thread. */
+public final class Variables extends Binding {
+    private final Map<String, Closure<?>> methods = new ConcurrentHashMap<>();
+
+    /** Creates an empty set. */
+    public Variables() {
+        super(Collections.synchronizedMap(new LinkedHashMap<>()));
+    }
+
+    /** Returns a variable's value, or else the method of that name as a closure. */
+    @Override
+    public Object getVariable(String name) {
+        Closure<?> method = methods.get(name);
+        return method == null || super.hasVariable(name) ? super.getVariable(name) : method;
+    }
+
+    /** Keeps a method for the cells to come, in place of an earlier one of that name. */
+    public void keep(String name, Closure<?> method) {
+        Closure<?> old = methods.put(name, method);
+        if (old != null) {
+            Redefinition.lead(old, name, this);
+        }
+    }
+
+    /** Returns the method of that name, or null. */
+    Closure<?> method(String name) {
+        return methods.get(name);
+    }
+
+    /** Returns the variables as they are now, in the order in which they came. */
+    public Map<String, Object> values() {
+        @SuppressWarnings("unchecked")
+        Map<String, Object> all = getVariables();
+        synchronized (all) {
+            return new LinkedHashMap<>(all);
+        }
+    }
+
+    /** Returns the methods as they are now. */
+    public Map<String, Closure<?>> methods() {
+        return Map.copyOf(methods);
+    }
+}
