@@ -1,0 +1,33 @@
+package headrace.chart;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is read off along one side of a chart.
+ *
+ * @param name the quantity in words
+ * @param unit its unit as printed, blank for a plain number
+ * @param from where the axis begins; found from what is drawn if absent
+ * @param to where the axis ends; found from what is drawn if absent
+ */
+public record Axis(String name, String unit, OptionalDouble from, OptionalDouble to) {
+    /** Returns an axis whose range is found from what is drawn. */
+    public static Axis of(String name, String unit) {
+        return new Axis(name, unit, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** Returns this axis beginning at a value. */
+    public Axis from(double value) {
+        return new Axis(name, unit, OptionalDouble.of(value), to);
+    }
+
+    /** Returns this axis ending at a value. */
+    public Axis to(double value) {
+        return new Axis(name, unit, from, OptionalDouble.of(value));
+    }
+
+    /** Returns the name and the unit, such as {@code Flow in m³/h}. */
+    public String title() {
+        return unit.isBlank() ? name : name + " in " + unit;
+    }
+}

@@ -1,0 +1,186 @@
+package headrace.chart;
+
+import headrace.chart.Layout.Role;
+import headrace.chart.Legend.Entry;
+import headrace.chart.PanelPlan.Homeless;
+import headrace.chart.mark.Area;
+import headrace.chart.mark.ContourLines;
+import headrace.chart.mark.Dash;
+import headrace.chart.mark.Line;
+import headrace.chart.mark.Mark;
+import headrace.chart.mark.Points;
+import headrace.chart.mark.Reference;
+import headrace.chart.paint.Box;
+import headrace.chart.paint.Track;
+import headrace.chart.paint.Typeface;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The panels of a chart above one another on one axis across, and their common legend. */
+final class PanelStack {
+    private final Style style;
+    private final Plan.Page page;
+
+    PanelStack(Style style, Plan.Page page) {
+        this.style = style;
+        this.page = page;
+    }
+
+    /** Adds all panels and the legend to the page and returns where they end. */
+    double add(Chart chart, double top) {
+        List<Ticks> ups = new ArrayList<>();
+        double labels = 0;
+        for (int i = 0; i < chart.panels().size(); i++) {
+            Chart.Panel panel = chart.panels().get(i);
+            double[] range = range(List.of(panel), false);
+            Ticks up = Ticks.over(panel.up(), range[0], range[1], frameHeight(chart, i) / (3 * style.text()));
+            ups.add(up);
+            labels = Math.max(labels, widest(up));
+        }
+        double left = style.margin() + labels + style.gap();
+        double right = style.width() - 1.6 * style.margin();
+        Ticks across = Plan.ticksAcross(style, chart.across(), range(chart.panels(), true), right - left);
+        List<PanelPlan> plans = new ArrayList<>();
+        double y = top;
+        Scale scale = null;
+        for (int i = 0; i < ups.size(); i++) {
+            Chart.Panel panel = chart.panels().get(i);
+            y = title(ups.get(i).title(panel.up()), y);
+            scale = new Scale(new Box(left, y, right - left, frameHeight(chart, i)), across, ups.get(i));
+            page.frame(scale.frame());
+            ticksUp(scale);
+            plans.add(new PanelPlan(style, scale, panel.marks()));
+            y = scale.frame().bottom() + 0.5 * style.text();
+        }
+        y = Plan.axisAcross(style, page, scale, chart.across());
+        List<Entry> entries = entries(plans);
+        for (PanelPlan plan : plans) {
+            page.paint(surface -> new PanelPainter(style, surface).paint(plan));
+            page.placed(plan.placed());
+        }
+        return Plan.legend(style, page, entries, y);
+    }
+
+    private double frameHeight(Chart chart, int index) {
+        if (chart.panels().size() == 1) {
+            return 0.56 * style.width();
+        }
+        return (index == 0 ? 0.42 : 0.2) * style.width();
+    }
+
+    private double widest(Ticks ticks) {
+        return ticks.labels().stream()
+                .mapToDouble(label -> Typeface.REGULAR.width(label, style.tick()))
+                .max()
+                .orElse(0);
+    }
+
+    private double title(String text, double top) {
+        double y = top + 0.5 * style.text();
+        if (text.isBlank()) {
+            return y;
+        }
+        for (String line : Style.wrapped(text, Typeface.REGULAR, style.text(), style.width() - 2 * style.margin())) {
+            double base = y + Typeface.ASCENT * style.text();
+            page.text(Role.AXIS_TITLE, style.lettering(line, style.text(), Style.TEXT, style.margin(), base));
+            y += style.line();
+        }
+        return y + 0.45 * style.text();
+    }
+
+    private void ticksUp(Scale scale) {
+        Ticks ticks = scale.up();
+        for (int i = 0; i < ticks.values().size(); i++) {
+            String label = ticks.labels().get(i);
+            double x = scale.frame().x() - style.gap() - Typeface.REGULAR.width(label, style.tick());
+            double base = scale.y(ticks.values().get(i)) + Typeface.CAPITAL_HEIGHT / 2 * style.tick();
+            page.text(Role.TICK, style.lettering(label, style.tick(), Style.QUIET_TEXT, x, base));
+        }
+    }
+
+    /** Names what had no room; where two would look alike but for their colour, a number stands at each. */
+    private List<Entry> entries(List<PanelPlan> plans) {
+        List<Homeless> homeless = new ArrayList<>();
+        plans.forEach(plan -> plan.homeless().forEach(label -> {
+            if (homeless.stream().noneMatch(other -> same(label, other))) {
+                homeless.add(label);
+            }
+        }));
+        List<Entry> entries = new ArrayList<>();
+        int number = 1;
+        for (Homeless label : homeless) {
+            boolean alike = homeless.stream()
+                            .filter(other -> other.look().equals(label.look()))
+                            .count()
+                    > 1;
+            String key = "";
+            if (alike && label.panel().placeKey(label, Integer.toString(number))) {
+                key = Integer.toString(number++);
+            }
+            entries.add(new Entry(
+                    key, label.text(), (surface, box) -> new PanelPainter(style, surface).sample(label.drawn(), box)));
+        }
+        if (plans.stream().flatMap(plan -> plan.drawn().stream()).anyMatch(PanelStack::extended)) {
+            entries.add(new Entry(
+                    "",
+                    "dashed: continued beyond the data",
+                    (surface, box) -> surface.stroke(
+                            Track.through(new double[] {box.x(), box.right()}, new double[] {box.centre(), box.centre()
+                                    })
+                                    .toPath(),
+                            style.pen(headrace.chart.mark.Ink.GREY, Dash.DASHED, 0.75))));
+        }
+        return entries;
+    }
+
+    private static boolean same(Homeless a, Homeless b) {
+        return a.text().equals(b.text())
+                && a.look().equals(b.look())
+                && a.drawn().mark().ink() == b.drawn().mark().ink();
+    }
+
+    private static boolean extended(Drawn drawn) {
+        return drawn.mark() instanceof Line line && line.extended();
+    }
+
+    /** Returns the least and the greatest value of everything drawn, across or up. */
+    private static double[] range(List<Chart.Panel> panels, boolean across) {
+        double[] range = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (Chart.Panel panel : panels) {
+            for (Mark mark : panel.marks()) {
+                if (mark instanceof Reference reference) {
+                    if (reference.upright() == across) {
+                        widen(range, reference.value());
+                    }
+                } else {
+                    tracks(mark).forEach(track -> {
+                        Box box = track.bounds();
+                        widen(range, across ? box.x() : box.y());
+                        widen(range, across ? box.right() : box.bottom());
+                    });
+                }
+            }
+        }
+        return range[0] <= range[1] ? range : new double[] {0, 1};
+    }
+
+    private static void widen(double[] range, double value) {
+        range[0] = Math.min(range[0], value);
+        range[1] = Math.max(range[1], value);
+    }
+
+    private static List<Track> tracks(Mark mark) {
+        if (mark instanceof Line line) {
+            return List.of(line.track());
+        }
+        if (mark instanceof Points points) {
+            return List.of(points.track());
+        }
+        if (mark instanceof Area area) {
+            return List.of(area.upper(), area.lower());
+        }
+        return mark instanceof ContourLines contours
+                ? contours.lines().stream().map(ContourLines.Level::track).toList()
+                : List.of();
+    }
+}

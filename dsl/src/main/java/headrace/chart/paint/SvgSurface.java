@@ -1,0 +1,158 @@
+package headrace.chart.paint;
+
+import java.awt.Shape;
+import java.awt.geom.PathIterator;
+import java.util.List;
+
+/**
+ * A surface that becomes an SVG picture on white ground.
+ *
+ * <p>Everything is a path, lettering too, its text kept beside it in {@code aria-label}; so the picture needs no font,
+ * no style sheet and nothing from outside. Coordinates are rounded to a hundredth of a pixel, and the same chart gives
+ * the same bytes.
+ *
+ * <p>Source: SVG 1.1 (second edition), path data of chapter 8.
+ */
+public final class SvgSurface implements Surface {
+    private final StringBuilder svg = new StringBuilder();
+
+    /** Creates a white surface with a title and a description for those who cannot see it. */
+    public SvgSurface(double width, double height, String title, String description) {
+        String w = number(width);
+        String h = number(height);
+        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
+                .append(w)
+                .append("\" height=\"")
+                .append(h);
+        svg.append("\" viewBox=\"0 0 ").append(w).append(' ').append(h).append("\" role=\"img\" aria-label=\"");
+        svg.append(escaped(description))
+                .append("\">\n<title>")
+                .append(escaped(title))
+                .append("</title>\n<desc>");
+        svg.append(escaped(description))
+                .append("</desc>\n<path d=\"M0 0h")
+                .append(w)
+                .append('v')
+                .append(h);
+        svg.append("h-").append(w).append("z\" fill=\"#ffffff\"/>\n");
+    }
+
+    @Override
+    public void fill(Shape shape, int rgb, double opacity) {
+        svg.append("<path fill=\"").append(colour(rgb));
+        if (opacity < 1) {
+            svg.append("\" fill-opacity=\"").append(number(opacity));
+        }
+        path(shape);
+    }
+
+    @Override
+    public void stroke(Shape shape, Pen pen) {
+        svg.append("<path fill=\"none\" stroke=\"").append(colour(pen.rgb()));
+        svg.append("\" stroke-width=\"").append(number(pen.width())).append("\" stroke-linejoin=\"round");
+        if (!pen.dashes().isEmpty()) {
+            List<String> dashes = pen.dashes().stream().map(SvgSurface::number).toList();
+            svg.append("\" stroke-dasharray=\"").append(String.join(" ", dashes));
+        }
+        path(shape);
+    }
+
+    @Override
+    public void letter(Lettering lettering) {
+        svg.append("<path aria-label=\"").append(escaped(lettering.text()));
+        svg.append("\" fill=\"").append(colour(lettering.rgb()));
+        path(lettering.outline());
+    }
+
+    /** Returns the picture. */
+    public String toSvg() {
+        return svg + "</svg>\n";
+    }
+
+    /** Writes the path with steps from the last written point, so that rounding does not add up along the way. */
+    private void path(Shape shape) {
+        svg.append("\" d=\"");
+        double[] c = new double[6];
+        long[] at = {0, 0};
+        long[] begun = {0, 0};
+        for (PathIterator it = shape.getPathIterator(null); !it.isDone(); it.next()) {
+            switch (it.currentSegment(c)) {
+                case PathIterator.SEG_MOVETO -> {
+                    svg.append('M').append(hundredths(round(c[0])));
+                    separated(round(c[1]));
+                    at[0] = begun[0] = round(c[0]);
+                    at[1] = begun[1] = round(c[1]);
+                }
+                case PathIterator.SEG_LINETO -> step('l', c, 2, at);
+                case PathIterator.SEG_QUADTO -> step('q', c, 4, at);
+                case PathIterator.SEG_CUBICTO -> step('c', c, 6, at);
+                default -> {
+                    svg.append('z');
+                    at[0] = begun[0];
+                    at[1] = begun[1];
+                }
+            }
+        }
+        svg.append("\"/>\n");
+    }
+
+    private void step(char command, double[] c, int count, long[] at) {
+        svg.append(command);
+        for (int i = 0; i < count; i += 2) {
+            String dx = hundredths(round(c[i]) - at[0]);
+            svg.append(i > 0 && dx.charAt(0) != '-' ? " " : "").append(dx);
+            separated(round(c[i + 1]) - at[1]);
+        }
+        at[0] = round(c[count - 2]);
+        at[1] = round(c[count - 1]);
+    }
+
+    private void separated(long value) {
+        String text = hundredths(value);
+        svg.append(text.charAt(0) == '-' ? "" : " ").append(text);
+    }
+
+    private static long round(double value) {
+        return Math.round(value * 100);
+    }
+
+    private static String number(double value) {
+        return hundredths(round(value));
+    }
+
+    /** Prints hundredths without trailing zeros and without a zero before the point. */
+    private static String hundredths(long value) {
+        if (value % 100 == 0) {
+            return Long.toString(value / 100);
+        }
+        long size = Math.abs(value);
+        String whole = size < 100 ? "" : Long.toString(size / 100);
+        long rest = size % 100;
+        String digits = rest % 10 == 0 ? Long.toString(rest / 10) : (rest < 10 ? "0" : "") + rest;
+        return (value < 0 ? "-" : "") + whole + "." + digits;
+    }
+
+    private static String colour(int rgb) {
+        return String.format("#%06x", rgb);
+    }
+
+    /** Escapes what has a meaning in XML and drops what XML cannot carry at all. */
+    private static String escaped(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(letter -> {
+            switch (letter) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                case '\'' -> out.append("&#39;");
+                default -> {
+                    boolean control = letter < 0x20 || letter >= 0x7F && letter < 0xA0;
+                    boolean nowhere = letter >= 0xD800 && letter <= 0xDFFF || letter == 0xFFFE || letter == 0xFFFF;
+                    out.appendCodePoint(control || nowhere ? ' ' : letter);
+                }
+            }
+        });
+        return out.toString();
+    }
+}
