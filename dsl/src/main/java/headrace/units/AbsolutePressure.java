@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>It becomes a gauge pressure only with the pressure of the air.
  */
-public final class AbsolutePressure extends Quantity<AbsolutePressure> {
+public final class AbsolutePressure extends Scaled<AbsolutePressure> {
     /** The units of an absolute pressure, the SI unit first. */
     public static final Kind<AbsolutePressure> KIND = new Kind<>(
             "absolute pressure",
@@ -66,6 +66,26 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure> {
     /** Returns this absolute pressure in psi abs. */
     public double toPoundsPerSquareInch() {
         return in("psia");
+    }
+
+    /** Returns the pressure that much higher. */
+    public AbsolutePressure plus(Pressure rise) {
+        return make(si() + rise.si());
+    }
+
+    /** Returns the pressure that much lower. */
+    public AbsolutePressure minus(Pressure drop) {
+        return make(si() - drop.si());
+    }
+
+    /** Returns how much higher this is than another. */
+    public Pressure minus(AbsolutePressure other) {
+        return Pressure.pascals(si() - other.si());
+    }
+
+    /** Returns this absolute pressure as a gauge pressure, with the pressure of the air around. */
+    public GaugePressure toGauge(AbsolutePressure air) {
+        return GaugePressure.pascals(si() - air.si());
     }
 
     @Override

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** An area. */
-public final class Area extends Quantity<Area> {
+public final class Area extends Amount<Area> {
     /** The units of an area, the SI unit first. */
     public static final Kind<Area> KIND = new Kind<>(
             "area",

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A density. */
-public final class Density extends Quantity<Density> {
+public final class Density extends Amount<Density> implements Dense {
     /** The units of a density, the SI unit first. */
     public static final Kind<Density> KIND = new Kind<>(
             "density",
@@ -40,6 +40,12 @@ public final class Density extends Quantity<Density> {
     /** Returns this density in lb/ft³. */
     public double toPoundsPerCubicFoot() {
         return in("lbpft3");
+    }
+
+    /** Returns this, so that a density does where a liquid is asked for. */
+    @Override
+    public Density density() {
+        return this;
     }
 
     @Override

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** An energy. */
-public final class Energy extends Quantity<Energy> {
+public final class Energy extends Amount<Energy> {
     /** The units of an energy, the SI unit first. */
     public static final Kind<Energy> KIND = new Kind<>(
             "energy",

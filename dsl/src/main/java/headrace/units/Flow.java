@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The US gallon is 231 cubic inches of 25.4 mm, the imperial gallon 4.54609 L, both exactly.
  */
-public final class Flow extends Quantity<Flow> {
+public final class Flow extends Amount<Flow> {
     /** The units of a flow, the SI unit first. */
     public static final Kind<Flow> KIND = new Kind<>(
             "flow",

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>Kv is the flow in m³/h at 1 bar, Cv the flow in US gpm at 1 psi, both at 1000 kg/m³ (IEC 60534-1). Held as Kv.
  */
-public final class FlowCoefficient extends Quantity<FlowCoefficient> {
+public final class FlowCoefficient extends Amount<FlowCoefficient> {
     private static final double CV =
             (231 * 0.0254 * 0.0254 * 0.0254 * 60) / Math.sqrt(0.45359237 * 9.80665 / (0.0254 * 0.0254) / 1e5);
 

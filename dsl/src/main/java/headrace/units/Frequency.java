@@ -1,5 +1,6 @@
 package headrace.units;
 
+import headrace.problem.Refusal;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * <p>Not a speed: a motor turns a frequency into a speed by its poles.
  */
-public final class Frequency extends Quantity<Frequency> {
+public final class Frequency extends Amount<Frequency> {
     /** The units of a frequency, the SI unit first. */
     public static final Kind<Frequency> KIND = new Kind<>(
             "frequency",
@@ -42,6 +43,23 @@ public final class Frequency extends Quantity<Frequency> {
     /** Returns this frequency in kHz. */
     public double toKilohertz() {
         return in("kHz");
+    }
+
+    /**
+     * Returns the synchronous speed of a machine on a supply of this frequency: two revolutions a pole and period.
+     *
+     * @param poles the number of its poles, not of pole pairs
+     * @throws Refusal with {@code UNEVEN_POLES} if they are not an even number above 0
+     */
+    public Speed synchronousSpeed(int poles) {
+        if (poles < 2 || poles % 2 != 0) {
+            throw new Refusal(
+                    UnitProblem.UNEVEN_POLES,
+                    "Asked for the synchronous speed of a machine of " + poles + " poles",
+                    "Poles come in pairs: 2, 4, 6 and so on",
+                    "Give the number of poles, which is twice that of pole pairs");
+        }
+        return Speed.revolutionsPerSecond(2 * si() / poles);
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>It becomes absolute only with the pressure of the air.
  */
-public final class GaugePressure extends Quantity<GaugePressure> {
+public final class GaugePressure extends Scaled<GaugePressure> {
     /** The units of a gauge pressure, the SI unit first. */
     public static final Kind<GaugePressure> KIND = new Kind<>(
             "gauge pressure",
@@ -66,6 +66,26 @@ public final class GaugePressure extends Quantity<GaugePressure> {
     /** Returns this gauge pressure in psi gauge. */
     public double toPoundsPerSquareInch() {
         return in("psig");
+    }
+
+    /** Returns the pressure that much higher. */
+    public GaugePressure plus(Pressure rise) {
+        return make(si() + rise.si());
+    }
+
+    /** Returns the pressure that much lower. */
+    public GaugePressure minus(Pressure drop) {
+        return make(si() - drop.si());
+    }
+
+    /** Returns how much higher this is than another. */
+    public Pressure minus(GaugePressure other) {
+        return Pressure.pascals(si() - other.si());
+    }
+
+    /** Returns this gauge pressure as an absolute one, with the pressure of the air around. */
+    public AbsolutePressure toAbsolute(AbsolutePressure air) {
+        return AbsolutePressure.pascals(si() + air.si());
     }
 
     @Override

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>Not a pressure: a pressure becomes a head only in a liquid.
  */
-public final class Head extends Quantity<Head> {
+public final class Head extends Amount<Head> {
     /** The units of a head, the SI unit first. */
     public static final Kind<Head> KIND = new Kind<>(
             "head",
@@ -42,6 +42,11 @@ public final class Head extends Quantity<Head> {
     /** Returns this head in ft. */
     public double toFeet() {
         return in("ftHead");
+    }
+
+    /** Returns the pressure difference that this head is in a liquid under standard gravity. */
+    public Pressure pressureOf(Dense liquid) {
+        return Pressure.pascals(si() * liquid.density().si() * Gravity.STANDARD);
     }
 
     @Override

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A kinematic viscosity: dynamic viscosity over density. */
-public final class KinematicViscosity extends Quantity<KinematicViscosity> {
+public final class KinematicViscosity extends Amount<KinematicViscosity> {
     /** The units of a kinematic viscosity, the SI unit first. */
     public static final Kind<KinematicViscosity> KIND = new Kind<>(
             "kinematic viscosity",

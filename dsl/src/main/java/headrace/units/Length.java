@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The foot is 0.3048 m, exactly.
  */
-public final class Length extends Quantity<Length> {
+public final class Length extends Amount<Length> {
     /** The units of a length, the SI unit first. */
     public static final Kind<Length> KIND = new Kind<>(
             "length",
@@ -88,6 +88,11 @@ public final class Length extends Quantity<Length> {
     /** Returns this length in ft. */
     public double toFeet() {
         return in("ft");
+    }
+
+    /** Returns the pressure difference that a column of this height is in a liquid under standard gravity. */
+    public Pressure pressureOf(Dense liquid) {
+        return Pressure.pascals(si() * liquid.density().si() * Gravity.STANDARD);
     }
 
     @Override

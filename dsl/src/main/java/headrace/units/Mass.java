@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The pound is 0.45359237 kg, exactly.
  */
-public final class Mass extends Quantity<Mass> {
+public final class Mass extends Amount<Mass> {
     /** The units of a mass, the SI unit first. */
     public static final Kind<Mass> KIND = new Kind<>(
             "mass",

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The pound is 0.45359237 kg, exactly.
  */
-public final class MassFlow extends Quantity<MassFlow> {
+public final class MassFlow extends Amount<MassFlow> {
     /** The units of a mass flow, the SI unit first. */
     public static final Kind<MassFlow> KIND = new Kind<>(
             "mass flow",

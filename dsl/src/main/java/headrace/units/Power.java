@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The horsepower is 550 foot-pounds of force a second, 745.69987 W.
  */
-public final class Power extends Quantity<Power> {
+public final class Power extends Amount<Power> {
     /** The units of a power, the SI unit first. */
     public static final Kind<Power> KIND = new Kind<>(
             "power",

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>Neither gauge nor absolute: the difference of two pressures, and what can be added to either.
  */
-public final class Pressure extends Quantity<Pressure> {
+public final class Pressure extends Amount<Pressure> {
     /** The units of a pressure difference, the SI unit first. */
     public static final Kind<Pressure> KIND = new Kind<>(
             "pressure difference",
@@ -77,6 +77,11 @@ public final class Pressure extends Quantity<Pressure> {
     /** Returns this pressure difference in psi. */
     public double toPoundsPerSquareInch() {
         return in("psi");
+    }
+
+    /** Returns the head that this pressure difference is in a liquid: a column of it under standard gravity. */
+    public Head headOf(Dense liquid) {
+        return Head.metres(si() / (liquid.density().si() * Gravity.STANDARD));
     }
 
     @Override

@@ -5,11 +5,20 @@ import headrace.problem.Refusal;
 /**
  * A number of a unit: what stands at the doors of every calculation.
  *
- * <p>Immutable; equal when of the same class and the same SI value.
+ * <p>Immutable; equal when of the same class and the same SI value. A quantity may have either sign: the place that
+ * cannot take a negative one refuses it. What can be added is an {@link Amount}; a temperature or a pressure against a
+ * zero of its own is not.
+ *
+ * <dl>
+ *   <dt>Units
+ *   <dd>held in the SI unit of its {@link #kind()}
+ *   <dt>Errors
+ *   <dd>{@code IMPOSSIBLE_QUANTITY} if infinite or not a number
+ * </dl>
  *
  * @param <Q> its own class
  */
-public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
+public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q>, Operand {
     private final double si;
 
     /** Refuses what no quantity can be, with {@code IMPOSSIBLE_QUANTITY}. */
@@ -19,13 +28,18 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
                     UnitProblem.IMPOSSIBLE_QUANTITY,
                     "A quantity of class " + getClass().getSimpleName() + " was given as " + si,
                     "It must be a finite number",
-                    "Check the cell or file it came from");
+                    "Look for a division by zero, or a blank cell of a file, that led to it");
         }
         this.si = si + 0.0;
     }
 
     /** Returns what this quantity is. */
     public abstract Kind<Q> kind();
+
+    @Override
+    public final String what() {
+        return kind().name();
+    }
 
     /** Returns the value in the SI unit. */
     public final double si() {
@@ -41,43 +55,19 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
         return kind().unit(unit).fromSi(si);
     }
 
-    /** Returns the sum. */
-    public final Q plus(Q other) {
-        return make(si + other.si());
-    }
-
-    /** Returns the difference. */
-    public final Q minus(Q other) {
-        return make(si - other.si());
-    }
-
-    /** Returns this with the other sign. */
-    public final Q negative() {
-        return make(-si);
-    }
-
-    /** Returns so many times this. */
-    public final Q times(double factor) {
-        return make(si * factor);
-    }
-
-    /** Returns a share of this. */
-    public final Q times(Ratio share) {
-        return make(si * share.value());
-    }
-
-    /** Returns this as a share of another of the same kind. */
-    public final Ratio over(Q other) {
-        return Ratio.of(si / other.si());
-    }
-
-    private Q make(double value) {
+    /** Makes another quantity of this kind. */
+    final Q make(double value) {
         return kind().make().apply(value);
     }
 
+    /**
+     * Returns which is greater.
+     *
+     * @throws Refusal with {@code MEANINGLESS_ARITHMETIC} if a script compares two kinds
+     */
     @Override
     public final int compareTo(Q other) {
-        return Double.compare(si, other.si());
+        return Double.compare(si, Arithmetic.alike("compare", this, other).si());
     }
 
     @Override
@@ -93,7 +83,6 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
     /** Returns the value as an engineer reads it, in the unit system of this thread, such as {@code 12.5 m³/h}. */
     @Override
     public final String toString() {
-        Unit unit = UnitSystem.current().unitOf(kind());
-        return (Numbers.print(unit.fromSi(si)) + " " + unit.symbol()).strip();
+        return UnitSystem.current().unitOf(kind(), si).print(si);
     }
 }

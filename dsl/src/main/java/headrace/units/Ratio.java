@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A share of something, such as a speed of its rated speed or an efficiency. */
-public final class Ratio extends Quantity<Ratio> {
+public final class Ratio extends Amount<Ratio> {
     /** The units of a ratio, the SI unit first. */
     public static final Kind<Ratio> KIND = new Kind<>(
             "ratio",

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A speed of rotation. */
-public final class Speed extends Quantity<Speed> {
+public final class Speed extends Amount<Speed> {
     /** The units of a speed, the SI unit first. */
     public static final Kind<Speed> KIND = new Kind<>(
             "speed",

@@ -55,6 +55,21 @@ public final class Temperature extends Quantity<Temperature> {
         return in("degF");
     }
 
+    /** Returns the temperature that much higher. */
+    public Temperature plus(TemperatureDifference rise) {
+        return make(si() + rise.si());
+    }
+
+    /** Returns the temperature that much lower. */
+    public Temperature minus(TemperatureDifference fall) {
+        return make(si() - fall.si());
+    }
+
+    /** Returns how much higher this is than another. */
+    public TemperatureDifference minus(Temperature other) {
+        return TemperatureDifference.kelvins(si() - other.si());
+    }
+
     @Override
     public Kind<Temperature> kind() {
         return KIND;

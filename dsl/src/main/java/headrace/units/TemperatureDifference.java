@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>Not a temperature: 10 K more is 18 °F more.
  */
-public final class TemperatureDifference extends Quantity<TemperatureDifference> {
+public final class TemperatureDifference extends Amount<TemperatureDifference> {
     /** The units of a temperature difference, the SI unit first. */
     public static final Kind<TemperatureDifference> KIND = new Kind<>(
             "temperature difference",

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A span of time. */
-public final class Time extends Quantity<Time> {
+public final class Time extends Amount<Time> {
     /** The units of a time, the SI unit first. */
     public static final Kind<Time> KIND = new Kind<>(
             "time",

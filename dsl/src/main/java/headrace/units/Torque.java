@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A torque. */
-public final class Torque extends Quantity<Torque> {
+public final class Torque extends Amount<Torque> {
     /** The units of a torque, the SI unit first. */
     public static final Kind<Torque> KIND = new Kind<>(
             "torque",

@@ -12,6 +12,9 @@ import java.util.List;
  * @param spellings how else it may be written in text and files
  */
 public record Unit(String word, String symbol, double factor, double offset, List<String> spellings) {
+    /** A value this close to zero, as a share of the offset, is what subtracting the offset leaves of zero. */
+    private static final double ROUNDING = 1e-12;
+
     /** Keeps the spellings from changing. */
     public Unit {
         spellings = List.copyOf(spellings);
@@ -31,5 +34,12 @@ public record Unit(String word, String symbol, double factor, double offset, Lis
 
     double fromSi(double si) {
         return (si - offset) / factor;
+    }
+
+    /** Prints an SI value in this unit. */
+    String print(double si) {
+        double value = fromSi(si);
+        boolean nothing = Math.abs(value * factor) < ROUNDING * Math.abs(offset);
+        return (Numbers.print(nothing ? 0 : value) + " " + symbol).strip();
     }
 }

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A velocity. */
-public final class Velocity extends Quantity<Velocity> {
+public final class Velocity extends Amount<Velocity> {
     /** The units of a velocity, the SI unit first. */
     public static final Kind<Velocity> KIND = new Kind<>(
             "velocity",

@@ -3,7 +3,7 @@ package headrace.units;
 import java.util.List;
 
 /** A dynamic viscosity. */
-public final class Viscosity extends Quantity<Viscosity> {
+public final class Viscosity extends Amount<Viscosity> {
     /** The units of a viscosity, the SI unit first. */
     public static final Kind<Viscosity> KIND = new Kind<>(
             "viscosity",

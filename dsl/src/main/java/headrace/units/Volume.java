@@ -7,7 +7,7 @@ import java.util.List;
  *
  * <p>The US gallon is 231 cubic inches of 25.4 mm, the imperial gallon 4.54609 L, both exactly.
  */
-public final class Volume extends Quantity<Volume> {
+public final class Volume extends Amount<Volume> {
     /** The units of a volume, the SI unit first. */
     public static final Kind<Volume> KIND = new Kind<>(
             "volume",

@@ -1,0 +1,131 @@
+package headrace.script;
+
+import groovy.lang.MissingMethodException;
+import groovy.lang.MissingPropertyException;
+import groovy.lang.Script;
+import headrace.problem.Nearest;
+import headrace.problem.Refusal;
+import headrace.units.UnitProblem;
+import java.lang.reflect.Method;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns what Groovy says about a name that it does not know into an answer that names the nearest that exist. */
+public final class Misspelling {
+    private final List<String> variables;
+
+    private Misspelling(Collection<String> variables) {
+        this.variables = List.copyOf(variables);
+    }
+
+    /**
+     * Returns the refusal that a script's failure amounts to, if it is one about a name or about what a word was given.
+     *
+     * @param thrown what the script threw
+     * @param variables the names of the variables that the script knows by now
+     */
+    public static Optional<Refusal> explain(Throwable thrown, Collection<String> variables) {
+        Misspelling misspelling = new Misspelling(variables);
+        for (Throwable each = thrown; each != null; each = each.getCause()) {
+            if (each instanceof Refusal) {
+                return Optional.empty();
+            }
+            if (each instanceof MissingPropertyException missing) {
+                return Optional.of(misspelling.property(missing));
+            }
+            if (each instanceof MissingMethodException missing) {
+                return Optional.of(misspelling.method(missing));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Refusal property(MissingPropertyException missing) {
+        String name = missing.getProperty();
+        Class<?> type = missing.getType();
+        return isScript(type) ? word(name) : member(name, type);
+    }
+
+    private Refusal method(MissingMethodException missing) {
+        String name = missing.getMethod();
+        Class<?> type = missing.getType();
+        Optional<Vocabulary.Entry> word = Vocabulary.all().word(name);
+        if (isScript(type) || Vocabulary.all().classes().contains(type)) {
+            return word.map(known -> arguments(known, missing.getArguments())).orElseGet(() -> word(name));
+        }
+        if (Number.class.isAssignableFrom(type) && NumberUnits.words().contains(name)) {
+            return new Refusal(
+                    UnitProblem.UNKNOWN_UNIT,
+                    "A number was followed by " + name + "() with parentheses",
+                    "A unit is a noun and takes none",
+                    "Write it as 12." + name);
+        }
+        return member(name, type);
+    }
+
+    private Refusal word(String name) {
+        List<String> names = new ArrayList<>(variables);
+        Vocabulary.all().words().forEach(word -> names.add(word.name()));
+        List<String> near = Nearest.to(name, names);
+        return new Refusal(
+                ScriptProblem.UNKNOWN_WORD,
+                "The script says '" + name + "'",
+                "No word and no variable has that name",
+                near.isEmpty() ? "help() lists the words" : "The nearest are " + Nearest.either(near));
+    }
+
+    private static Refusal member(String name, Class<?> type) {
+        List<String> names = Arrays.stream(type.getMethods())
+                .filter(method -> method.getDeclaringClass() != Object.class)
+                .map(Method::getName)
+                .distinct()
+                .sorted()
+                .toList();
+        List<String> near = Nearest.to(name, names);
+        String owner = Described.type(type);
+        boolean exists = names.contains(name);
+        return new Refusal(
+                exists ? ScriptProblem.WRONG_ARGUMENTS : ScriptProblem.UNKNOWN_WORD,
+                "Asked " + owner + " for '" + name + "'" + (exists ? " with other arguments than it takes" : ""),
+                exists ? "It takes " + parameters(name, type) : "It has nothing of that name",
+                near.isEmpty() ? "Look it up in the guide" : "The nearest are " + Nearest.either(near));
+    }
+
+    private static Refusal arguments(Vocabulary.Entry word, Object[] given) {
+        return new Refusal(
+                ScriptProblem.WRONG_ARGUMENTS,
+                "The word " + word.name() + " was given " + described(given),
+                "It is used as " + Nearest.either(word.signatures()),
+                "An example: " + word.example());
+    }
+
+    private static String parameters(String name, Class<?> type) {
+        return Nearest.either(Arrays.stream(type.getMethods())
+                .filter(method -> method.getName().equals(name))
+                .map(method -> described(method.getParameterTypes()))
+                .distinct()
+                .sorted()
+                .toList());
+    }
+
+    private static String described(Class<?>[] types) {
+        return types.length == 0
+                ? "nothing"
+                : String.join(" and ", Arrays.stream(types).map(Described::type).toList());
+    }
+
+    private static String described(Object[] given) {
+        List<String> values = new ArrayList<>();
+        for (Object each : given) {
+            values.add(each == null ? "nothing (null)" : Described.type(each.getClass()));
+        }
+        return values.isEmpty() ? "nothing" : String.join(", ", values);
+    }
+
+    private static boolean isScript(Class<?> type) {
+        return type != null && Script.class.isAssignableFrom(type);
+    }
+}

@@ -1,0 +1,27 @@
+package headrace.script;
+
+import org.codehaus.groovy.control.CompilerConfiguration;
+import org.codehaus.groovy.control.customizers.ImportCustomizer;
+
+/**
+ * How a script is compiled, the same at every door: notebook, terminal, headless run and tests.
+ *
+ * <p>Every registered word can be called by its bare name, every quantity class is known by its own, decimals and
+ * quotients are doubles, and a minus before a number with a unit belongs to the number.
+ */
+public final class ScriptLanguage {
+    private ScriptLanguage() {}
+
+    /** Returns a new configuration, which the caller may add to. */
+    public static CompilerConfiguration configuration() {
+        CompilerConfiguration configuration = new CompilerConfiguration();
+        configuration.setScriptBaseClass(HeadraceScript.class.getName());
+        configuration.setSourceEncoding("UTF-8");
+        ImportCustomizer imports = new ImportCustomizer();
+        imports.addStarImports("headrace.units");
+        imports.addImports("headrace.problem.Refusal");
+        Vocabulary.all().classes().forEach(words -> imports.addStaticStars(words.getName()));
+        configuration.addCompilationCustomizers(imports, new NumberRules());
+        return configuration;
+    }
+}
