@@ -1,0 +1,85 @@
+package headrace.kernel.handler;
+
+import headrace.kernel.display.MimeBundle;
+import headrace.kernel.message.Event;
+import headrace.kernel.message.Fault;
+import headrace.kernel.message.Reply;
+import headrace.kernel.message.Request;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Session;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Runs one cell and says how it ended.
+ *
+ * <p>Front ends see, in this order, the cell itself, what it prints and shows, and then its value or its fault; the
+ * reply comes last. A cell that is one word behind or before a question mark, such as {@code ?fit}, is not run: the
+ * explanation of the word is shown in the front end's pager.
+ *
+ * <p>Source: Jupyter messaging protocol 5.5, “Execute”.
+ */
+public final class ExecuteHandler implements Handler<Request.Execute> {
+    private final Supplier<Session> session;
+
+    /** Creates a handler that runs cells in this session. */
+    public ExecuteHandler(Supplier<Session> session) {
+        this.session = session;
+    }
+
+    @Override
+    public Optional<Reply> handle(Request.Execute request, Publisher publisher) {
+        Publisher heard = request.silent() ? publisher.silent() : publisher;
+        return Optional.of(WordInQuestion.of(request.code())
+                .map(word -> explain(word, request, heard))
+                .orElseGet(() -> run(request, heard)));
+    }
+
+    private Reply run(Request.Execute request, Publisher heard) {
+        Session running = session.get();
+        int count = running.count() + (request.storeHistory() ? 1 : 0);
+        heard.publish(new Event.Input(request.code(), count));
+
+        Outcome outcome = running.run(request.code(), request.storeHistory(), heard);
+
+        if (outcome instanceof Outcome.Failed failed) {
+            Fault fault = fault(failed.fault());
+            heard.publish(new Event.Failure(fault));
+            return new Reply.ExecuteFailed(count, fault);
+        }
+        if (outcome instanceof Outcome.Value value) {
+            heard.publish(new Event.Result(value.bundle(), count));
+        }
+        return new Reply.Executed(count, expressions(request, running, heard), Optional.empty());
+    }
+
+    private Reply explain(String word, Request.Execute request, Publisher heard) {
+        Session asked = session.get();
+        heard.publish(new Event.Input(request.code(), asked.count()));
+        MimeBundle page = asked.inspect(word, word.length(), 1)
+                .orElseGet(() -> MimeBundle.plain("There is no explanation of " + word + "."));
+        return new Reply.Executed(asked.count(), Map.of(), Optional.of(page));
+    }
+
+    private static Map<String, Reply.Expression> expressions(
+            Request.Execute request, Session session, Publisher heard) {
+        Map<String, Reply.Expression> values = new LinkedHashMap<>();
+        request.userExpressions().forEach((name, code) -> values.put(name, value(session.run(code, false, heard))));
+        return values;
+    }
+
+    private static Reply.Expression value(Outcome outcome) {
+        if (outcome instanceof Outcome.Value value) {
+            return new Reply.Expression.Value(value.bundle());
+        } else if (outcome instanceof Outcome.Failed failed) {
+            return new Reply.Expression.Failed(fault(failed.fault()));
+        }
+        return new Reply.Expression.Value(MimeBundle.plain("null"));
+    }
+
+    private static Fault fault(headrace.kernel.session.Fault fault) {
+        return new Fault(fault.name(), fault.message(), fault.lines());
+    }
+}

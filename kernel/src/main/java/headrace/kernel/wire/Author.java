@@ -1,0 +1,70 @@
+package headrace.kernel.wire;
+
+import headrace.kernel.message.Event;
+import headrace.kernel.message.Header;
+import headrace.kernel.message.Question;
+import headrace.kernel.message.Reply;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * Writes the kernel's messages, each under a header of its own. May be used by any thread.
+ *
+ * <p>The session in every header is the kernel's, one for each process: front ends tell by it whether the kernel behind
+ * a connection is still the same.
+ */
+public final class Author {
+    private static final byte[] EMPTY = {'{', '}'};
+
+    private final String session = UUID.randomUUID().toString();
+    private final AtomicLong written = new AtomicLong();
+
+    /** Writes the answer to a request. */
+    public Outgoing reply(Incoming request, Reply reply) {
+        String type = request.header().type().replaceFirst("_request$", "_reply");
+        return message(request.route(), type, request.header(), Contents.of(reply), List.of());
+    }
+
+    /** Writes what a request caused, for all front ends. */
+    public Outgoing event(Header parent, Event event) {
+        Events words = Events.of(event);
+        byte[] topic = event instanceof Event.Welcome welcome
+                ? welcome.topic().getBytes(StandardCharsets.UTF_8)
+                : ("kernel." + session + "." + words.type()).getBytes(StandardCharsets.US_ASCII);
+        return message(List.of(topic), words.type(), parent, words.content(), words.buffers());
+    }
+
+    /** Writes a question to the user whose front end sent this request. */
+    public Outgoing question(Incoming request, Question question) {
+        Map<String, Object> content = Contents.tree("prompt", question.prompt(), "password", question.secret());
+        return message(request.route(), "input_request", request.header(), content, List.of());
+    }
+
+    private Outgoing message(
+            List<byte[]> route, String type, Header parent, Map<String, Object> content, List<byte[]> buffers) {
+        List<byte[]> parts = List.of(
+                Json.bytes(header(type)), parent.raw().getBytes(StandardCharsets.UTF_8), EMPTY, Json.bytes(content));
+        return new Outgoing(route, parts, buffers);
+    }
+
+    private Map<String, Object> header(String type) {
+        return Contents.tree(
+                "msg_id",
+                session + "_" + written.incrementAndGet(),
+                "msg_type",
+                type,
+                "username",
+                "kernel",
+                "session",
+                session,
+                "date",
+                Instant.now().truncatedTo(ChronoUnit.MICROS).toString(),
+                "version",
+                Contents.PROTOCOL);
+    }
+}
