@@ -1,6 +1,5 @@
 package headrace.kernel.notebook;
 
-import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -21,12 +20,13 @@ public record Notebook(Fields metadata, List<Cell> cells) {
     }
 
     /**
-     * Reads a notebook file in the format 4.0 to 4.5.
+     * Reads the bytes of a notebook file in the format 4.0 to 4.5.
      *
-     * @throws headrace.problem.Refusal if the file is not such a notebook, with the line and column
+     * @param file the file's name, for messages
+     * @throws headrace.problem.Refusal if they are not such a notebook, with the line and column
      */
-    public static Notebook read(Path file) {
-        return of(NotebookText.of(file), file.toString());
+    public static Notebook of(byte[] bytes, String file) {
+        return of(NotebookText.of(bytes, file), file);
     }
 
     /**

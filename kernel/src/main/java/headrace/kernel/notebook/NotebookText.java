@@ -1,28 +1,14 @@
 package headrace.kernel.notebook;
 
 import headrace.problem.Refusal;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 /** The text of a notebook file: UTF-8, and refused with its line where it is not. */
 final class NotebookText {
     private NotebookText() {}
-
-    static String of(Path file) {
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return of(bytes, file.toString());
-    }
 
     static String of(byte[] bytes, String file) {
         try {

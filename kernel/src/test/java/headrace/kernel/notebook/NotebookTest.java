@@ -10,8 +10,6 @@ import headrace.problem.Place;
 import headrace.problem.Refusal;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,14 +18,10 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class NotebookTest {
     private static final String CELL = "{\"cell_type\": \"code\", \"metadata\": {}, \"source\": \"%s\"}";
-
-    @TempDir
-    Path folder;
 
     @Test
     void text_is_read_from_a_list_of_lines_and_from_one_text() {
@@ -137,19 +131,17 @@ class NotebookTest {
     }
 
     @Test
-    void bytes_that_are_not_utf_8_are_refused_with_line_and_column() throws IOException {
-        Path file = folder.resolve("latin.ipynb");
-        Files.write(file, "{\n \"nbformat\": 4, \"a\": \"m³\"}".getBytes(StandardCharsets.ISO_8859_1));
-        Refusal refusal = assertThrows(Refusal.class, () -> Notebook.read(file));
+    void bytes_that_are_not_utf_8_are_refused_with_line_and_column() {
+        byte[] latin = "{\n \"nbformat\": 4, \"a\": \"m³\"}".getBytes(StandardCharsets.ISO_8859_1);
+        Refusal refusal = assertThrows(Refusal.class, () -> Notebook.of(latin, "latin.ipynb"));
         assertEquals(NotebookProblem.BROKEN_NOTEBOOK, refusal.problem());
-        assertEquals(Optional.of(new Place(file.toString(), 2, 24)), refusal.place());
+        assertEquals(Optional.of(new Place("latin.ipynb", 2, 24)), refusal.place());
     }
 
     @Test
-    void a_byte_order_mark_is_passed_over() throws IOException {
-        Path file = folder.resolve("marked.ipynb");
-        Files.writeString(file, "\uFEFF" + notebook(5));
-        assertEquals(List.of(), Notebook.read(file).cells());
+    void a_byte_order_mark_is_passed_over() {
+        byte[] marked = ("\uFEFF" + notebook(5)).getBytes(StandardCharsets.UTF_8);
+        assertEquals(List.of(), Notebook.of(marked, "marked.ipynb").cells());
     }
 
     @Test

@@ -1,0 +1,27 @@
+package headrace.kernel.cli;
+
+/** What the program says to the shell when it ends. */
+final class ExitCode {
+    /** Everything that was asked was done. */
+    static final int DONE = 0;
+
+    /** A cell failed. */
+    static final int CELL_FAILED = 1;
+
+    /** The command line is not understood. */
+    static final int USAGE = 2;
+
+    /** A file is absent, or cannot be read as what it should be. */
+    static final int BAD_FILE = 3;
+
+    /** The results cannot be written where they should go. */
+    static final int NOT_WRITTEN = 4;
+
+    /** A defect of this program. */
+    static final int DEFECT = 70;
+
+    /** Stopped by the user, as shells say it: 128 and the number of the signal. */
+    static final int STOPPED = 130;
+
+    private ExitCode() {}
+}

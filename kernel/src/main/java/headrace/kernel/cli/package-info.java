@@ -1,0 +1,2 @@
+/** The program at the command line: one class for each command. */
+package headrace.kernel.cli;

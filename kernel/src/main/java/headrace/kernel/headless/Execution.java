@@ -1,0 +1,106 @@
+package headrace.kernel.headless;
+
+import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.CellOutput;
+import headrace.kernel.notebook.Notebook;
+import headrace.kernel.session.Fault;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Session;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Runs the cells of a notebook in a session, one after the other, and knows at any time how far it has come. */
+final class Execution {
+    private static final String MAY_FAIL = "raises-exception";
+
+    private final RunInput input;
+    private final Session session;
+    private final TerminalView terminal;
+    private final Recording recording;
+    private final List<Ran> ran = new ArrayList<>();
+    private volatile boolean stopped;
+    private Ending ending = Ending.COMPLETE;
+    private String failure;
+
+    /** A cell that was begun. */
+    private record Ran(int index, int number, Recording.Pad pad) {}
+
+    Execution(RunInput input, Session session, TerminalView terminal) {
+        this.input = input;
+        this.session = session;
+        this.terminal = terminal;
+        recording = new Recording(terminal);
+    }
+
+    /** Runs the cells until one fails or the user stops them. */
+    void run() {
+        List<Cell> cells = input.notebook().cells();
+        for (int i = 0; i < cells.size() && ending == Ending.COMPLETE; i++) {
+            Cell cell = cells.get(i);
+            if (stopped) {
+                end(Ending.STOPPED, null);
+            } else if (cell instanceof Cell.Markdown text) {
+                firstHeading(text.source()).ifPresent(terminal::heading);
+            } else if (RunInput.runs(cell)) {
+                run(i, cell);
+            }
+        }
+    }
+
+    private void run(int index, Cell cell) {
+        Recording.Pad pad = recording.pad();
+        int number = begin(index, pad);
+        terminal.cell(number, cell.source());
+        Outcome outcome = session.run(input.codeToRun(index), true, pad);
+        if (outcome instanceof Outcome.Value value) {
+            terminal.shown(value.bundle());
+            pad.end(new CellOutput.Result(value.bundle(), number));
+        } else if (outcome instanceof Outcome.Failed failed) {
+            Fault fault = failed.fault();
+            terminal.failed(fault);
+            pad.end(new CellOutput.Failure(fault.name(), fault.message(), fault.lines()));
+            if (stopped) {
+                end(Ending.STOPPED, fault.name());
+            } else if (!cell.isTagged(MAY_FAIL)) {
+                end(Ending.FAILED, fault.name());
+            }
+        }
+    }
+
+    private synchronized int begin(int index, Recording.Pad pad) {
+        int number = ran.size() + 1;
+        ran.add(new Ran(index, number, pad));
+        return number;
+    }
+
+    private synchronized void end(Ending how, String name) {
+        ending = how;
+        failure = name;
+    }
+
+    /** Stops the running cell, and begins no other. */
+    void stop() {
+        stopped = true;
+        session.interrupt();
+    }
+
+    /** Returns the notebook as far as it has run. */
+    synchronized Executed executed() {
+        List<Cell> cells = new ArrayList<>(input.notebook().cells());
+        for (Ran each : ran) {
+            Cell.Code code = (Cell.Code) cells.get(each.index());
+            cells.set(each.index(), code.ran(each.number(), each.pad().outputs()));
+        }
+        Notebook notebook = input.notebook().withCells(cells);
+        Ending how = stopped ? Ending.STOPPED : ending;
+        return new Executed(notebook, how, ran.size(), Optional.ofNullable(failure));
+    }
+
+    private static Optional<String> firstHeading(String markdown) {
+        return markdown.lines()
+                .filter(line -> line.matches("#{1,6} .*"))
+                .map(line -> line.replaceFirst("#+ ", "").strip())
+                .findFirst();
+    }
+}

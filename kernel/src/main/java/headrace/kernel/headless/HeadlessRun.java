@@ -1,0 +1,113 @@
+package headrace.kernel.headless;
+
+import headrace.kernel.notebook.Fields;
+import headrace.kernel.session.Session;
+import java.time.Duration;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/** One run of a notebook or a script, from its first cell to the files in the result folder. */
+public final class HeadlessRun {
+    private static final long ASK_AGAIN_MILLISECONDS = 100;
+
+    private final RunInput input;
+    private final ResultFolder folder;
+    private final TerminalView terminal;
+    private final Edition edition;
+    private final Execution execution;
+    private final CountDownLatch finished = new CountDownLatch(1);
+    private Executed written;
+
+    /**
+     * Makes a run ready.
+     *
+     * @param input what is run
+     * @param folder where the results go
+     * @param terminal hears what happens
+     * @param edition what the run is made with
+     * @param session runs the cells; left open
+     */
+    public HeadlessRun(RunInput input, ResultFolder folder, TerminalView terminal, Edition edition, Session session) {
+        this.input = input;
+        this.folder = folder;
+        this.terminal = terminal;
+        this.edition = edition;
+        execution = new Execution(input, session, terminal);
+    }
+
+    /**
+     * Runs the cells, writes the results and says where they are.
+     *
+     * @throws headrace.problem.Refusal if the results cannot be written
+     */
+    public Ending run() {
+        try {
+            execution.run();
+            return write();
+        } finally {
+            finished.countDown();
+        }
+    }
+
+    /**
+     * Stops the run from another thread and returns once the results are written, by this thread if the running cell
+     * does not end in time.
+     */
+    public void stop(Duration patience) {
+        long end = System.nanoTime() + patience.toNanos();
+        try {
+            do {
+                execution.stop();
+            } while (!finished.await(ASK_AGAIN_MILLISECONDS, TimeUnit.MILLISECONDS) && System.nanoTime() < end);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        write();
+    }
+
+    private synchronized Ending write() {
+        if (written == null) {
+            written = stamped(execution.executed());
+            folder.write(written.notebook(), Page.of(input, written, edition));
+            conclude(written);
+        }
+        return written.ending();
+    }
+
+    /** Says in the notebook which language and which kernel it is for, as notebook programs expect. */
+    private Executed stamped(Executed executed) {
+        Fields metadata = executed.notebook().metadata();
+        if (metadata.fields("kernelspec").isEmpty()) {
+            metadata = metadata.with(
+                    "kernelspec",
+                    Fields.NONE
+                            .with("display_name", "Headrace")
+                            .with("language", "groovy")
+                            .with("name", "headrace"));
+        }
+        Fields language = Fields.NONE
+                .with("file_extension", ".groovy")
+                .with("mimetype", "text/x-groovy")
+                .with("name", "groovy")
+                .with("version", edition.groovy());
+        return new Executed(
+                executed.notebook().withMetadata(metadata.with("language_info", language)),
+                executed.ending(),
+                executed.last(),
+                executed.failure());
+    }
+
+    private void conclude(Executed executed) {
+        terminal.say("");
+        terminal.say(
+                switch (executed.ending()) {
+                    case COMPLETE -> "All " + executed.last() + " cells of code ran.";
+                    case FAILED ->
+                        "Cell " + executed.last() + " failed ("
+                                + executed.failure().orElse("") + "). The cells after it" + " did not run.";
+                    case STOPPED -> "Stopped at cell " + executed.last() + ".";
+                });
+        terminal.say("Notebook: " + folder.notebook());
+        terminal.say("Page:     " + folder.page());
+    }
+}

@@ -1,0 +1,183 @@
+package headrace.kernel.headless;
+
+import headrace.kernel.headless.MarkdownText.Section;
+import headrace.kernel.notebook.Cell;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The page of a run: one file that holds everything it shows, loads nothing and runs nothing. Every text that comes
+ * from the notebook, its results or a file's name is escaped.
+ */
+final class Page {
+    private static final String POLICY =
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';" + " form-action 'none'";
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+    private static final int DEEPEST_LISTED = 3;
+
+    private final RunInput input;
+    private final Executed executed;
+    private final Edition edition;
+    private final List<Section> sections = new ArrayList<>();
+    private final StringBuilder body = new StringBuilder();
+    private String title = "";
+
+    private Page(RunInput input, Executed executed, Edition edition) {
+        this.input = input;
+        this.executed = executed;
+        this.edition = edition;
+    }
+
+    /** Returns the page as HTML. */
+    static String of(RunInput input, Executed executed, Edition edition) {
+        Page page = new Page(input, executed, edition);
+        List<Cell> cells = executed.notebook().cells();
+        for (int i = 0; i < cells.size(); i++) {
+            page.add(cells.get(i), i);
+        }
+        return page.html();
+    }
+
+    private void add(Cell cell, int index) {
+        if (cell instanceof Cell.Markdown text) {
+            addText(text, index);
+        } else if (cell instanceof Cell.Code code && !code.source().isBlank()) {
+            addCode(code);
+        } else if (cell instanceof Cell.Raw raw && !raw.source().isBlank()) {
+            body.append("<pre class=\"raw\">")
+                    .append(Html.escaped(raw.source()))
+                    .append("</pre>\n");
+        }
+    }
+
+    private void addText(Cell.Markdown cell, int index) {
+        try {
+            MarkdownText text = MarkdownText.of(cell.source(), cell.attachments(), "part-" + (index + 1));
+            if (title.isEmpty() && !text.sections().isEmpty()) {
+                title = text.sections().get(0).text();
+                if (body.isEmpty()) {
+                    text.withoutLeadingHeading();
+                }
+            }
+            body.append("<section class=\"text\">\n").append(text.html()).append("</section>\n");
+            sections.addAll(text.sections());
+        } catch (StackOverflowError e) {
+            // Thousands of nested quotes or lists are no text that somebody wrote; they show as they stand.
+            body.append("<pre class=\"raw\">")
+                    .append(Html.escaped(cell.source()))
+                    .append("</pre>\n");
+        }
+    }
+
+    private void addCode(Cell.Code cell) {
+        boolean ran = cell.count() > 0;
+        body.append(ran ? "<section class=\"cell\">\n" : "<section class=\"cell not-run\">\n");
+        body.append("<details class=\"code\" open><summary>");
+        body.append(ran ? "Script, cell " + cell.count() : "Script, not run").append("</summary>");
+        body.append("<pre><code>").append(GroovyColours.html(cell.source())).append("</code></pre></details>\n");
+        cell.outputs().forEach(output -> body.append(OutputHtml.of(output)));
+        body.append("</section>\n");
+    }
+
+    private String html() {
+        String shownTitle = Html.escaped(title.isEmpty() ? input.name() : title);
+        String file = Html.escaped(String.valueOf(input.file().getFileName()));
+        return """
+                <!doctype html>
+                <html lang="en">
+                <head>
+                <meta charset="utf-8">
+                <meta http-equiv="Content-Security-Policy" content="%s">
+                <meta name="viewport" content="width=device-width, initial-scale=1">
+                <meta name="generator" content="Headrace %s">
+                <meta name="%s" content="page">
+                <title>%s</title>
+                <style>
+                %s</style>
+                </head>
+                <body>
+                <header>
+                <p class="line">%s · %s</p>
+                <h1>%s</h1>
+                %s</header>
+                %s<main>
+                %s</main>
+                %s</body>
+                </html>
+                """.formatted(
+                        POLICY,
+                        Html.escaped(edition.headrace()),
+                        ResultFolder.MARK,
+                        shownTitle,
+                        style(),
+                        file,
+                        DAY.format(edition.day()),
+                        shownTitle,
+                        state(),
+                        contents(),
+                        body,
+                        footer(file));
+    }
+
+    private String state() {
+        String cause = executed.failure().map(Html::escaped).orElse("");
+        return switch (executed.ending()) {
+            case COMPLETE -> "";
+            case FAILED ->
+                "<p class=\"incomplete\"><strong>Not complete.</strong> Cell " + executed.last() + " failed (" + cause
+                        + "); the cells after it did not run.</p>\n";
+            case STOPPED ->
+                "<p class=\"incomplete\"><strong>Not complete.</strong> The run was stopped at cell " + executed.last()
+                        + " by its user.</p>\n";
+        };
+    }
+
+    private String contents() {
+        StringBuilder list = new StringBuilder();
+        for (Section section : sections) {
+            if (section.level() <= DEEPEST_LISTED && !section.text().isEmpty()) {
+                list.append("<li class=\"level-%d\"><a href=\"#%s\">%s</a></li>\n"
+                        .formatted(section.level(), section.anchor(), Html.escaped(section.text())));
+            }
+        }
+        return list.isEmpty()
+                ? ""
+                : "<nav aria-label=\"Contents\">\n<p class=\"line\">Contents</p>\n<ol>\n" + list + "</ol>\n</nav>\n";
+    }
+
+    private String footer(String file) {
+        return """
+                <footer>
+                <h2>About this page</h2>
+                <p>These are engineering estimates from the tests, data and assumptions named above, not certified
+                ratings. Decisions about plant are made by licensed practice and by the code that applies locally; rotating
+                and live equipment is worked on only by those who may.</p>
+                <dl>
+                <dt>Script</dt><dd>%s<br><span class="hash">SHA-256 %s</span></dd>
+                <dt>Made with</dt><dd>Headrace %s, JDK %s, Groovy %s</dd>
+                </dl>
+                </footer>
+                """.formatted(
+                        file,
+                        input.sha256(),
+                        Html.escaped(edition.headrace()),
+                        Html.escaped(edition.jdk()),
+                        Html.escaped(edition.groovy()));
+    }
+
+    private static String style() {
+        try (InputStream in = Page.class.getResourceAsStream("page.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

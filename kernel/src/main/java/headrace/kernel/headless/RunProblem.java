@@ -1,0 +1,17 @@
+package headrace.kernel.headless;
+
+import headrace.problem.Problem;
+
+/** Why a notebook or script is not run, or its results are not written. */
+public enum RunProblem implements Problem {
+    /** There is no file of that name, or it cannot be read. */
+    NOTHING_TO_RUN,
+    /** The file is neither a notebook nor a script of this program. */
+    NOT_A_SCRIPT,
+    /** The notebook is written in another programming language. */
+    NOTEBOOK_IN_ANOTHER_LANGUAGE,
+    /** The results would be written over the input or over a file that is none of this program's. */
+    WOULD_OVERWRITE,
+    /** The folder for the results cannot be made or written to. */
+    RESULTS_NOT_WRITTEN
+}

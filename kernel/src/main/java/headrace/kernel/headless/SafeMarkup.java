@@ -1,0 +1,293 @@
+package headrace.kernel.headless;
+
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/**
+ * Copies the harmless part of a result's markup: elements and attributes that are known to hold only text and form.
+ * Everything else is left out with what it holds. A drawing inside the markup becomes a picture, where no script runs
+ * and nothing is loaded.
+ *
+ * <p>Markup that is not well-formed XML is not copied at all, since browsers would read it in ways of their own.
+ */
+final class SafeMarkup {
+    private static final Set<String> HTML = Set.of(
+            "a",
+            "abbr",
+            "article",
+            "aside",
+            "b",
+            "br",
+            "caption",
+            "code",
+            "col",
+            "colgroup",
+            "dd",
+            "del",
+            "details",
+            "div",
+            "dl",
+            "dt",
+            "em",
+            "figcaption",
+            "figure",
+            "footer",
+            "h1",
+            "h2",
+            "h3",
+            "h4",
+            "h5",
+            "h6",
+            "header",
+            "hr",
+            "i",
+            "img",
+            "ins",
+            "kbd",
+            "li",
+            "mark",
+            "ol",
+            "p",
+            "pre",
+            "q",
+            "s",
+            "samp",
+            "section",
+            "small",
+            "span",
+            "strong",
+            "sub",
+            "summary",
+            "sup",
+            "table",
+            "tbody",
+            "td",
+            "tfoot",
+            "th",
+            "thead",
+            "time",
+            "tr",
+            "u",
+            "ul",
+            "var",
+            "wbr");
+
+    private static final Set<String> EMPTY = Set.of("br", "col", "hr", "img", "wbr");
+
+    private static final Set<String> HTML_ATTRIBUTES = Set.of(
+            "align", "alt", "class", "colspan", "dir", "height", "href", "lang", "open", "role", "rowspan", "scope",
+            "span", "src", "start", "style", "title", "width");
+
+    private static final Set<String> SVG = Set.of(
+            "circle",
+            "clippath",
+            "defs",
+            "desc",
+            "ellipse",
+            "g",
+            "line",
+            "lineargradient",
+            "marker",
+            "mask",
+            "path",
+            "pattern",
+            "polygon",
+            "polyline",
+            "radialgradient",
+            "rect",
+            "stop",
+            "svg",
+            "symbol",
+            "text",
+            "title",
+            "tspan",
+            "use");
+
+    private static final Pattern LINK = Pattern.compile("(?i)(?:https?://|mailto:|#).*");
+
+    private static final Pattern PICTURE =
+            Pattern.compile("data:image/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=\\s]*");
+
+    private static final Pattern STYLE = Pattern.compile("[-\\w#%.,:;()'\"\\s!+*/]*");
+
+    private static final Pattern STYLE_THAT_LOADS =
+            Pattern.compile("(?i)url|expression|import|position|behavior|binding");
+
+    private static final XMLInputFactory FACTORY = factory();
+
+    private final XMLStreamReader reader;
+    private final StringBuilder out = new StringBuilder();
+
+    private SafeMarkup(String markup) throws XMLStreamException {
+        reader = FACTORY.createXMLStreamReader(new StringReader(markup));
+    }
+
+    private static XMLInputFactory factory() {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+        return factory;
+    }
+
+    /** Returns the harmless part of markup, or empty if it is not well formed. */
+    static Optional<String> html(String markup) {
+        try {
+            SafeMarkup safe = new SafeMarkup("<div>" + markup.replace("&nbsp;", "&#160;") + "</div>");
+            safe.reader.nextTag();
+            safe.copyContent();
+            return Optional.of(safe.out.toString());
+        } catch (XMLStreamException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns the harmless part of a drawing, or empty if it is not well formed or no drawing. */
+    static Optional<String> svg(String drawing) {
+        try {
+            SafeMarkup safe = new SafeMarkup(drawing.strip());
+            while (safe.reader.next() != XMLStreamConstants.START_ELEMENT) {
+                continue;
+            }
+            if (!safe.reader.getLocalName().equals("svg")) {
+                return Optional.empty();
+            }
+            safe.copyDrawing();
+            return Optional.of(safe.out.toString());
+        } catch (XMLStreamException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns a picture of a drawing that was made harmless. */
+    static String picture(String safeDrawing, String alt) {
+        String base64 = Base64.getEncoder().encodeToString(safeDrawing.getBytes(StandardCharsets.UTF_8));
+        return "<img src=\"data:image/svg+xml;base64," + base64 + "\" alt=\"" + Html.escaped(alt) + "\">";
+    }
+
+    /** Copies what stands in the element whose start was just read, up to and past its end. */
+    private void copyContent() throws XMLStreamException {
+        for (int event = reader.next(); event != XMLStreamConstants.END_ELEMENT; event = reader.next()) {
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                copyElement();
+            } else if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.SPACE) {
+                out.append(Html.escaped(reader.getText()));
+            }
+        }
+    }
+
+    private void copyElement() throws XMLStreamException {
+        String name = reader.getLocalName().toLowerCase(Locale.ROOT);
+        if (name.equals("svg")) {
+            copyAsPicture();
+        } else if (!HTML.contains(name)) {
+            skip();
+        } else {
+            out.append('<').append(name);
+            copyAttributes();
+            out.append('>');
+            if (EMPTY.contains(name)) {
+                skip();
+            } else {
+                copyContent();
+                out.append("</").append(name).append('>');
+            }
+        }
+    }
+
+    private void copyAttributes() {
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+            String name = reader.getAttributeLocalName(i).toLowerCase(Locale.ROOT);
+            String value = reader.getAttributeValue(i);
+            if ((HTML_ATTRIBUTES.contains(name) || name.startsWith("aria-")) && isHarmless(name, value)) {
+                append(name, value);
+            }
+        }
+    }
+
+    private static boolean isHarmless(String name, String value) {
+        return switch (name) {
+            case "href" -> LINK.matcher(value.strip()).matches();
+            case "src" -> PICTURE.matcher(value).matches();
+            case "style" ->
+                STYLE.matcher(value).matches()
+                        && !STYLE_THAT_LOADS.matcher(value).find();
+            default -> true;
+        };
+    }
+
+    private void append(String name, String value) {
+        out.append(' ').append(name).append("=\"").append(Html.escaped(value)).append('"');
+    }
+
+    private void copyAsPicture() throws XMLStreamException {
+        String label = reader.getAttributeValue(null, "aria-label");
+        int before = out.length();
+        copyDrawing();
+        String drawing = out.substring(before);
+        out.setLength(before);
+        out.append(picture(drawing, label == null ? "Drawing" : label));
+    }
+
+    private void copyDrawing() throws XMLStreamException {
+        String name = reader.getLocalName();
+        out.append('<').append(name);
+        if (name.equals("svg")) {
+            append("xmlns", "http://www.w3.org/2000/svg");
+            append("xmlns:xlink", "http://www.w3.org/1999/xlink");
+        }
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+            String attribute = reader.getAttributeLocalName(i);
+            String value = reader.getAttributeValue(i);
+            if (isHarmlessInDrawing(attribute.toLowerCase(Locale.ROOT), value)) {
+                append(attribute, value);
+            }
+        }
+        out.append('>');
+        for (int event = reader.next(); event != XMLStreamConstants.END_ELEMENT; event = reader.next()) {
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                if (SVG.contains(reader.getLocalName().toLowerCase(Locale.ROOT))) {
+                    copyDrawing();
+                } else {
+                    skip();
+                }
+            } else if (event == XMLStreamConstants.CHARACTERS) {
+                out.append(Html.escaped(reader.getText()));
+            }
+        }
+        out.append("</").append(name).append('>');
+    }
+
+    private static boolean isHarmlessInDrawing(String name, String value) {
+        if (name.startsWith("on") || name.startsWith("xmlns") || name.equals("base") || name.equals("xml:base")) {
+            return false;
+        }
+        if (name.equals("href") || name.equals("xlink:href") || name.equals("src")) {
+            return value.startsWith("#");
+        }
+        String plain = value.replaceAll("url\\(\\s*['\"]?#[^)]*\\)", "");
+        return !plain.toLowerCase(Locale.ROOT).contains("url") && !plain.contains("\\") && !plain.contains("@");
+    }
+
+    private void skip() throws XMLStreamException {
+        int depth = 1;
+        while (depth > 0) {
+            int event = reader.next();
+            if (event == XMLStreamConstants.START_ELEMENT) {
+                depth++;
+            } else if (event == XMLStreamConstants.END_ELEMENT) {
+                depth--;
+            }
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package headrace.kernel.headless;
+
+import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.Fault;
+import java.io.PrintStream;
+import java.util.Optional;
+
+/** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
+public final class TerminalView {
+    private static final String PLAIN = "\u001b[0m";
+
+    private final PrintStream out;
+    private final boolean coloured;
+    private boolean midLine;
+
+    /** Kinds of text, with their colour command. */
+    private enum Tone {
+        HEADING("\u001b[1m"),
+        CODE("\u001b[2m"),
+        ERROR("\u001b[31m");
+
+        private final String command;
+
+        Tone(String command) {
+            this.command = command;
+        }
+    }
+
+    /**
+     * Makes a view.
+     *
+     * @param out where the text goes
+     * @param coloured whether that place understands colours
+     */
+    public TerminalView(PrintStream out, boolean coloured) {
+        this.out = out;
+        this.coloured = coloured;
+    }
+
+    /** Says one sentence of the run itself. */
+    public void say(String sentence) {
+        line(printable(sentence));
+    }
+
+    void heading(String text) {
+        line("");
+        line(toned(Tone.HEADING, printable(text)));
+    }
+
+    /** Announces a cell by its number and its first line that is no comment. */
+    void cell(int number, String code) {
+        Optional<String> first =
+                code.lines().map(String::strip).filter(TerminalView::says).findFirst();
+        boolean more =
+                code.lines().map(String::strip).filter(TerminalView::says).count() > 1;
+        line("");
+        line(toned(Tone.CODE, number + "  " + printable(first.orElse("")) + (more ? " …" : "")));
+    }
+
+    private static boolean says(String line) {
+        return !line.isEmpty() && !line.startsWith("//");
+    }
+
+    void printed(String text, boolean error) {
+        String shown = printable(Html.withoutColours(text));
+        out.print(error ? toned(Tone.ERROR, shown) : shown);
+        out.flush();
+        midLine = shown.isEmpty() ? midLine : !shown.endsWith("\n");
+    }
+
+    void shown(MimeBundle bundle) {
+        line(printable(bundle.text()));
+    }
+
+    void failed(Fault fault) {
+        fault.lines().forEach(each -> line(toned(Tone.ERROR, printable(Html.withoutColours(each)))));
+    }
+
+    private void line(String text) {
+        if (midLine) {
+            out.println();
+            midLine = false;
+        }
+        out.println(text);
+    }
+
+    private String toned(Tone tone, String text) {
+        return coloured && !text.isEmpty() ? tone.command + text + PLAIN : text;
+    }
+
+    /** Text from a file must not command the terminal. */
+    private static String printable(String text) {
+        return text.replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "\uFFFD");
+    }
+}
