@@ -46,8 +46,6 @@ public enum DataProblem implements Problem {
     BYTE_ORDER_MARK,
     /** Note: the rows were not in the order of their flows. */
     UNORDERED_ROWS,
-    /** Note: a flow stands in more than one row. */
-    REPEATED_FLOWS,
     /** Note: each point has a speed of its own. */
     SPEED_OF_EACH_POINT,
     /** Note: the file's efficiency is not the one that its flow, head and power give. */

@@ -1,6 +1,7 @@
 package headrace.data;
 
 import headrace.problem.Place;
+import headrace.problem.Problem;
 import headrace.problem.Refusal;
 
 /**
@@ -24,7 +25,7 @@ record Entry(String text, Place place) {
                         "Write the number, or delete the row"));
     }
 
-    Refusal refused(DataProblem problem, String asked, String possible, String next) {
+    Refusal refused(Problem problem, String asked, String possible, String next) {
         return new Refusal(problem, asked, possible, next).at(place);
     }
 }

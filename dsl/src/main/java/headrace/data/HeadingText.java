@@ -32,10 +32,10 @@ final class HeadingText {
                     "A unit stands in square brackets: " + field.column() + " in " + Form.spellings(field.kind()),
                     "Write for example " + form.example());
         }
-        return new Heading(field, unitOf(cell, field, unit).word(), cell);
+        return new Heading(field, unit(cell, field, unit).word(), cell);
     }
 
-    private static Unit unitOf(Entry cell, Field<?> field, String text) {
+    static Unit unit(Entry cell, Field<?> field, String text) {
         return field.kind().find(text).orElseThrow(() -> {
             String others = Kinds.ALL.stream()
                     .filter(kind -> kind.find(text).isPresent())
@@ -43,9 +43,9 @@ final class HeadingText {
                     .collect(Collectors.joining(" or "));
             return cell.refused(
                     DataProblem.WRONG_UNIT,
-                    "Asked to read the column " + field.column() + " in '" + text + "'"
+                    "Asked to read the " + field.column() + " in '" + text + "'"
                             + (others.isEmpty() ? ", which is no unit known here" : ", which is a unit of " + others),
-                    "A " + field.column() + " is a " + field.kind() + ", in " + Form.spellings(field.kind()),
+                    "Wanted is a " + field.kind() + ", in " + Form.spellings(field.kind()),
                     others.contains("pressure")
                             ? "Convert it with the density of the liquid first: a pressure becomes a head only in a liquid"
                             : "Use one of these units, and convert the numbers if they are in another");

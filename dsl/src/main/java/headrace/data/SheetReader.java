@@ -45,7 +45,7 @@ final class SheetReader {
             }
             return;
         }
-        if (line.chars().allMatch(c -> c == style.separator() || Character.isWhitespace(c))) {
+        if (line.chars().allMatch(c -> c == style.separator() || c == '"' || Character.isWhitespace(c))) {
             return;
         }
         if (headings.isEmpty()) {
@@ -84,7 +84,10 @@ final class SheetReader {
     }
 
     private void requireSeparator(int number, String line) {
-        String others = style == NumberStyle.DECIMAL_POINT ? ";\t" : ",\t";
+        String others = style == NumberStyle.DECIMAL_POINT ? ";" : ",";
+        if (line.indexOf(style.separator()) < 0) {
+            others += "\t";
+        }
         for (int i = 0; i < line.length(); i++) {
             if (others.indexOf(line.charAt(i)) >= 0) {
                 throw wrongSeparator(number, i + 1);
