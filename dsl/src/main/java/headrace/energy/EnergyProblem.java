@@ -9,5 +9,13 @@ public enum EnergyProblem implements Problem {
     /** A load profile without bins, without hours, or with more hours than a year has. */
     IMPOSSIBLE_PROFILE,
     /** Bins of the same flow, whose hours were added. */
-    REPEATED_BINS
+    REPEATED_BINS,
+    /** A comparison of laws that are not made for one design point, or of none. */
+    DESIGN_MISSING,
+    /** An energy price below 0. */
+    NEGATIVE_PRICE,
+    /** Hours at no flow, in which the pump stands still. */
+    PUMP_OFF,
+    /** A pump that at full speed does not reach the design point, so that throttling it is no fair baseline. */
+    FULL_SPEED_SHORT_OF_DESIGN
 }

@@ -1,0 +1,9 @@
+package headrace.control;
+
+/** What a control law has to know of the loop, measured or estimated. */
+public enum Observed {
+    /** The flow through the pump. */
+    FLOW,
+    /** The head of the pump. */
+    PUMP_HEAD
+}

@@ -1,0 +1,151 @@
+package headrace.control;
+
+import headrace.curve.Duty;
+import headrace.curve.PumpCurve;
+import headrace.operation.OperatingPoint;
+import headrace.problem.Notes;
+import headrace.problem.Refusal;
+import headrace.pump.PumpSet;
+import headrace.record.Basis;
+import headrace.record.Traced;
+import headrace.units.Flow;
+import headrace.units.Head;
+import headrace.units.Speed;
+import java.util.Optional;
+
+/**
+ * What a control law makes of a pump set at a flow, once the limits of speed have had their say.
+ *
+ * <dl>
+ *   <dt>Units
+ *   <dd>Heads in metres of the liquid, at the pump.
+ *   <dt>Limits
+ *   <dd>At least speed the pump rides its curve above the law; at greatest speed it falls short of the law, and the
+ *       flow would not be reached. Both are noted with their numbers.
+ *   <dt>Errors
+ *   <dd>{@link Refusal} with {@code DRIVE_MISSING} if the law needs a drive, and as {@link PumpCurve#at} and
+ *       {@link PumpCurve#pointFor} outside the range of the curve.
+ *   <dt>Source
+ *   <dd>The law's own.
+ * </dl>
+ *
+ * @param law the law
+ * @param asked the head that it asks for; none for a law that asks for a speed
+ * @param point where the pump set runs
+ * @param limit the limit of speed that decided, if one did
+ * @param notes the limits that were touched
+ * @param basis what the point rests on
+ */
+public record SteadyState(
+        ControlLaw law, Optional<Head> asked, OperatingPoint point, Limit limit, Notes notes, Basis basis)
+        implements Traced {
+    /** A limit of speed. */
+    public enum Limit {
+        /** The law was met. */
+        NONE,
+        /** The least speed: more head than the law asks for. */
+        MINIMUM_SPEED,
+        /** The greatest speed: less head than the law asks for. */
+        MAXIMUM_SPEED
+    }
+
+    private static final double ROUNDING = 1e-9;
+
+    /** Returns the steady state of a pump set under a law at a flow. */
+    public static SteadyState of(ControlLaw law, PumpSet set, Flow flow) {
+        Demand demand = law.demand(new LoopState(flow), set);
+        if (demand instanceof Demand.OfHead head) {
+            return forHead(law, set, flow, head.head());
+        }
+        if (demand instanceof Demand.OfSpeed speed) {
+            return forSpeed(law, set, flow, speed.speed());
+        }
+        OperatingPoint point = OperatingPoint.onMains(set, flow);
+        return made(law, Optional.empty(), point, Limit.NONE, Notes.NONE);
+    }
+
+    /** Returns by how much the pump gives more head than the law asks for; below 0 if it gives less. */
+    public Head excessHead() {
+        return point.head().minus(asked.orElse(point.head()));
+    }
+
+    private static SteadyState forHead(ControlLaw law, PumpSet set, Flow flow, Head asked) {
+        set.requireDrive("the law '" + law.name() + "', which changes the speed");
+        PumpCurve curve = set.curve();
+        double q = flow.si();
+        double least = set.minimumSpeed().over(curve.speed()).value();
+        double most = set.maximumSpeed().over(curve.speed()).value();
+        double wanted = curve.speedRatioFor(q, asked.metres());
+        if (wanted == Double.POSITIVE_INFINITY) {
+            wanted = beyondCurve(set, new Duty(flow, asked), least, most);
+        }
+        if (wanted < least * (1 - ROUNDING)) {
+            OperatingPoint point = OperatingPoint.atSpeed(set, flow, set.minimumSpeed());
+            Notes notes = Notes.NONE.with(
+                    ControlProblem.MINIMUM_SPEED_REACHED,
+                    "'" + law.name() + "' asks for " + asked + " at " + flow + "; at its least speed of "
+                            + set.minimumSpeed() + " the pump gives " + point.head() + ", "
+                            + point.head().minus(asked) + " more");
+            return made(law, Optional.of(asked), point, Limit.MINIMUM_SPEED, notes);
+        }
+        if (wanted > most * (1 + ROUNDING)) {
+            OperatingPoint point = OperatingPoint.atSpeed(set, flow, set.maximumSpeed());
+            Notes notes = Notes.NONE.with(
+                    ControlProblem.MAXIMUM_SPEED_REACHED,
+                    "'" + law.name() + "' asks for " + asked + " at " + flow + "; at its greatest speed of "
+                            + set.maximumSpeed() + " the pump gives " + point.head() + ", "
+                            + asked.minus(point.head()) + " short");
+            return made(law, Optional.of(asked), point, Limit.MAXIMUM_SPEED, notes);
+        }
+        Speed speed = curve.speed().times(wanted);
+        return made(law, Optional.of(asked), OperatingPoint.atSpeed(set, flow, speed), Limit.NONE, Notes.NONE);
+    }
+
+    /**
+     * Returns a speed ratio beyond the limit that holds when no point of the curve has what the law asks for: 0 where
+     * the pump gives more than that already at its least speed, infinity where it gives less even at its greatest.
+     */
+    private static double beyondCurve(PumpSet set, Duty duty, double least, double most) {
+        PumpCurve curve = set.curve();
+        double q = duty.flow().si();
+        double metres = duty.head().metres();
+        if (inside(curve, q, least) && curve.headMetres(q, least) >= metres) {
+            return 0;
+        }
+        if (inside(curve, q, most) && curve.headMetres(q, most) <= metres) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return curve.pointFor(duty).speed().over(curve.speed()).value();
+    }
+
+    private static boolean inside(PumpCurve curve, double q, double s) {
+        return q >= curve.extendedLowestFlow().si() * s
+                && q <= curve.extendedHighestFlow().si() * s;
+    }
+
+    private static SteadyState forSpeed(ControlLaw law, PumpSet set, Flow flow, Speed wanted) {
+        Limit limit = Limit.NONE;
+        Speed speed = wanted;
+        Notes notes = Notes.NONE;
+        if (wanted.over(set.minimumSpeed()).value() < 1 - ROUNDING) {
+            limit = Limit.MINIMUM_SPEED;
+            speed = set.minimumSpeed();
+            notes = notes.with(
+                    ControlProblem.MINIMUM_SPEED_REACHED,
+                    "'" + law.name() + "' asks for " + wanted + "; the pump set turns no slower than " + speed);
+        } else if (wanted.over(set.maximumSpeed()).value() > 1 + ROUNDING) {
+            limit = Limit.MAXIMUM_SPEED;
+            speed = set.maximumSpeed();
+            notes = notes.with(
+                    ControlProblem.MAXIMUM_SPEED_REACHED,
+                    "'" + law.name() + "' asks for " + wanted + "; the pump set turns no faster than " + speed);
+        }
+        return made(law, Optional.empty(), OperatingPoint.atSpeed(set, flow, speed), limit, notes);
+    }
+
+    private static SteadyState made(
+            ControlLaw law, Optional<Head> asked, OperatingPoint point, Limit limit, Notes own) {
+        Basis basis = point.basis().with("law '" + law.name() + "': " + law.statement());
+        return new SteadyState(law, asked, point, limit, own.and(point.notes()), basis);
+    }
+}
