@@ -5,6 +5,7 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.AbsolutePressure;
+import headrace.units.Dense;
 import headrace.units.Density;
 import headrace.units.Head;
 import headrace.units.HeatCapacity;
@@ -27,7 +28,7 @@ import headrace.units.Viscosity;
  *   <dd>Water: IAPWS R7-97(2012) and IAPWS R12-08.
  * </dl>
  */
-public final class Liquid implements Traced {
+public final class Liquid implements Traced, Dense {
     /** The standard acceleration of free fall in m/s², which turns heads into pressures. */
     public static final double STANDARD_GRAVITY = 9.80665;
 
@@ -69,6 +70,7 @@ public final class Liquid implements Traced {
     }
 
     /** Returns the density. */
+    @Override
     public Density density() {
         return Density.kilogramsPerCubicMetre(properties.kilogramsPerCubicMetre());
     }

@@ -17,7 +17,7 @@ public final class AbsolutePressure extends Scaled<AbsolutePressure> {
                     Unit.of("PaAbs", "Pa abs", 1),
                     Unit.of("kPaAbs", "kPa abs", 1e3, "kPa a", "kPaa"),
                     Unit.of("barAbs", "bar abs", 1e5, "bar a", "bara"),
-                    Unit.of("psia", "psi abs", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "psia")),
+                    Unit.of("psia", "psi abs", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "PSIA")),
             "kPaAbs",
             "psia");
 

@@ -10,8 +10,9 @@ public final class Density extends Amount<Density> implements Dense {
             Density.class,
             Density::new,
             List.of(
-                    Unit.of("kgpm3", "kg/m³", 1, "kg/m3"),
-                    Unit.of("lbpft3", "lb/ft³", 0.45359237 / (0.3048 * 0.3048 * 0.3048), "lb/ft3")),
+                    Unit.of("kgpm3", "kg/m³", 1),
+                    Unit.of("kgpl", "kg/L", 1e3, "kg/l", "kg/dm3", "g/cm3", "g/mL"),
+                    Unit.of("lbpft3", "lb/ft³", 0.45359237 / (0.3048 * 0.3048 * 0.3048))),
             "kgpm3",
             "lbpft3");
 
@@ -32,6 +33,11 @@ public final class Density extends Amount<Density> implements Dense {
         return KIND.of(value, "lbpft3");
     }
 
+    /** Returns the density of so many kg/L. */
+    public static Density kilogramsPerLitre(double value) {
+        return KIND.of(value, "kgpl");
+    }
+
     /** Returns this density in kg/m³. */
     public double kilogramsPerCubicMetre() {
         return si();
@@ -40,6 +46,11 @@ public final class Density extends Amount<Density> implements Dense {
     /** Returns this density in lb/ft³. */
     public double toPoundsPerCubicFoot() {
         return in("lbpft3");
+    }
+
+    /** Returns this density in kg/L. */
+    public double toKilogramsPerLitre() {
+        return in("kgpl");
     }
 
     /** Returns this, so that a density does where a liquid is asked for. */

@@ -14,12 +14,29 @@ public final class Flow extends Amount<Flow> {
             Flow.class,
             Flow::new,
             List.of(
-                    Unit.of("m3ps", "m³/s", 1, "m3/s"),
-                    Unit.of("m3ph", "m³/h", 1 / 3600.0, "m3/h"),
+                    Unit.of("m3ps", "m³/s", 1),
+                    Unit.of("m3ph", "m³/h", 1 / 3600.0, "m3/hr", "M3/H"),
                     Unit.of("lps", "L/s", 1e-3, "l/s"),
                     Unit.of("lpm", "L/min", 1e-3 / 60, "l/min"),
-                    Unit.of("gpm", "gpm", 231 * 0.0254 * 0.0254 * 0.0254 / 60, "US gpm", "usgpm"),
-                    Unit.of("impGpm", "imp gpm", 4.54609e-3 / 60, "igpm")),
+                    Unit.of("lph", "L/h", 1e-3 / 3600, "l/h"),
+                    Unit.of(
+                            "gpm",
+                            "gpm",
+                            231 * 0.0254 * 0.0254 * 0.0254 / 60,
+                            "GPM",
+                            "US gpm",
+                            "USGPM",
+                            "gal/min",
+                            "US gal/min"),
+                    Unit.of(
+                            "impGpm",
+                            "imp gpm",
+                            4.54609e-3 / 60,
+                            "igpm",
+                            "IGPM",
+                            "UK gpm",
+                            "imperial gpm",
+                            "imp gal/min")),
             "m3ph",
             "gpm");
 
@@ -60,6 +77,11 @@ public final class Flow extends Amount<Flow> {
         return KIND.of(value, "impGpm");
     }
 
+    /** Returns the flow of so many L/h. */
+    public static Flow litresPerHour(double value) {
+        return KIND.of(value, "lph");
+    }
+
     /** Returns this flow in m³/s. */
     public double cubicMetresPerSecond() {
         return si();
@@ -88,6 +110,36 @@ public final class Flow extends Amount<Flow> {
     /** Returns this flow in imp gpm. */
     public double toImperialGallonsPerMinute() {
         return in("impGpm");
+    }
+
+    /** Returns this flow in L/h. */
+    public double toLitresPerHour() {
+        return in("lph");
+    }
+
+    /** Returns the hydraulic power that lifts this flow by a pressure difference. */
+    public Power times(Pressure rise) {
+        return Power.watts(si() * rise.si());
+    }
+
+    /** Returns the volume that flows in a time. */
+    public Volume times(Time time) {
+        return Volume.cubicMetres(si() * time.si());
+    }
+
+    /** Returns the mass flow of a liquid of that density. */
+    public MassFlow times(Density density) {
+        return MassFlow.kilogramsPerSecond(si() * density.si());
+    }
+
+    /** Returns the mean velocity through an area. */
+    public Velocity over(Area area) {
+        return Velocity.metresPerSecond(si() / area.si());
+    }
+
+    /** Returns the area that this flow passes at a mean velocity. */
+    public Area over(Velocity velocity) {
+        return Area.squareMetres(si() / velocity.si());
     }
 
     @Override

@@ -14,7 +14,7 @@ public final class Frequency extends Amount<Frequency> {
             "frequency",
             Frequency.class,
             Frequency::new,
-            List.of(Unit.of("Hz", "Hz", 1), Unit.of("kHz", "kHz", 1e3)),
+            List.of(Unit.of("Hz", "Hz", 1, "HZ", "hz"), Unit.of("kHz", "kHz", 1e3)),
             "Hz",
             "Hz");
 

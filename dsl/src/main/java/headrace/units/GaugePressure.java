@@ -17,7 +17,7 @@ public final class GaugePressure extends Scaled<GaugePressure> {
                     Unit.of("PaGauge", "Pa gauge", 1),
                     Unit.of("kPaGauge", "kPa gauge", 1e3, "kPa g", "kPag"),
                     Unit.of("barGauge", "bar gauge", 1e5, "bar g", "barg"),
-                    Unit.of("psig", "psi gauge", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "psig")),
+                    Unit.of("psig", "psi gauge", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "PSIG")),
             "kPaGauge",
             "psig");
 

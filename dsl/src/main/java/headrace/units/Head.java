@@ -13,7 +13,9 @@ public final class Head extends Amount<Head> {
             "head",
             Head.class,
             Head::new,
-            List.of(Unit.of("mHead", "m", 1), Unit.of("ftHead", "ft", 0.3048)),
+            List.of(
+                    Unit.of("mHead", "m", 1, "m head", "m of liquid"),
+                    Unit.of("ftHead", "ft", 0.3048, "foot", "feet", "ft head")),
             "mHead",
             "ftHead");
 

@@ -3,16 +3,16 @@ package headrace.units;
 import java.util.List;
 
 /** A specific heat capacity: the heat that warms a mass of something by one degree. */
-public final class HeatCapacity extends Quantity<HeatCapacity> {
+public final class HeatCapacity extends Amount<HeatCapacity> {
     /** The units of a specific heat capacity, the SI unit first. */
     public static final Kind<HeatCapacity> KIND = new Kind<>(
             "heat capacity",
             HeatCapacity.class,
             HeatCapacity::new,
             List.of(
-                    Unit.of("jpkgK", "J/(kg·K)", 1, "J/(kg K)", "J/kgK"),
-                    Unit.of("kjpkgK", "kJ/(kg·K)", 1e3, "kJ/(kg K)", "kJ/kgK"),
-                    Unit.of("btuplbF", "Btu/(lb·°F)", 4186.8, "Btu/(lb F)")),
+                    Unit.of("jpkgK", "J/(kg·K)", 1, "J/kgK", "J/kg/K"),
+                    Unit.of("kjpkgK", "kJ/(kg·K)", 1e3, "kJ/kgK", "kJ/kg/K"),
+                    Unit.of("btuplbF", "Btu/(lb·°F)", 4186.8, "Btu/(lb F)", "Btu/lb/°F")),
             "kjpkgK",
             "btuplbF");
 
@@ -30,6 +30,11 @@ public final class HeatCapacity extends Quantity<HeatCapacity> {
         return KIND.of(value, "kjpkgK");
     }
 
+    /** Returns the heat capacity of so many Btu/(lb·°F). */
+    public static HeatCapacity btuPerPoundFahrenheit(double value) {
+        return KIND.of(value, "btuplbF");
+    }
+
     /** Returns this heat capacity in J/(kg·K). */
     public double joulesPerKilogramKelvin() {
         return si();
@@ -38,6 +43,11 @@ public final class HeatCapacity extends Quantity<HeatCapacity> {
     /** Returns this heat capacity in kJ/(kg·K). */
     public double toKilojoulesPerKilogramKelvin() {
         return in("kjpkgK");
+    }
+
+    /** Returns this heat capacity in Btu/(lb·°F). */
+    public double toBtuPerPoundFahrenheit() {
+        return in("btuplbF");
     }
 
     @Override

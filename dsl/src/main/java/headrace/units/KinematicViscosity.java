@@ -10,9 +10,10 @@ public final class KinematicViscosity extends Amount<KinematicViscosity> {
             KinematicViscosity.class,
             KinematicViscosity::new,
             List.of(
-                    Unit.of("m2ps", "m²/s", 1, "m2/s"),
-                    Unit.of("mm2ps", "mm²/s", 1e-6, "mm2/s"),
-                    Unit.of("cSt", "cSt", 1e-6)),
+                    Unit.of("m2ps", "m²/s", 1),
+                    Unit.of("mm2ps", "mm²/s", 1e-6),
+                    Unit.of("cSt", "cSt", 1e-6),
+                    Unit.of("ft2ps", "ft²/s", 0.3048 * 0.3048)),
             "mm2ps",
             "cSt");
 
@@ -38,6 +39,11 @@ public final class KinematicViscosity extends Amount<KinematicViscosity> {
         return KIND.of(value, "cSt");
     }
 
+    /** Returns the kinematic viscosity of so many ft²/s. */
+    public static KinematicViscosity squareFeetPerSecond(double value) {
+        return KIND.of(value, "ft2ps");
+    }
+
     /** Returns this kinematic viscosity in m²/s. */
     public double squareMetresPerSecond() {
         return si();
@@ -51,6 +57,16 @@ public final class KinematicViscosity extends Amount<KinematicViscosity> {
     /** Returns this kinematic viscosity in cSt. */
     public double toCentistokes() {
         return in("cSt");
+    }
+
+    /** Returns this kinematic viscosity in ft²/s. */
+    public double toSquareFeetPerSecond() {
+        return in("ft2ps");
+    }
+
+    /** Returns the dynamic viscosity of a liquid of that density. */
+    public Viscosity times(Density density) {
+        return Viscosity.pascalSeconds(si() * density.si());
     }
 
     @Override

@@ -95,6 +95,16 @@ public final class Length extends Amount<Length> {
         return Pressure.pascals(si() * liquid.density().si() * Gravity.STANDARD);
     }
 
+    /** Returns the area of a rectangle with these sides. */
+    public Area times(Length other) {
+        return Area.squareMetres(si() * other.si());
+    }
+
+    /** Returns the velocity that goes this far in a time. */
+    public Velocity over(Time time) {
+        return Velocity.metresPerSecond(si() / time.si());
+    }
+
     @Override
     public Kind<Length> kind() {
         return KIND;

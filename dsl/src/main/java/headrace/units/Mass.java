@@ -17,7 +17,7 @@ public final class Mass extends Amount<Mass> {
                     Unit.of("kg", "kg", 1),
                     Unit.of("gram", "g", 1e-3),
                     Unit.of("tonne", "t", 1e3),
-                    Unit.of("lb", "lb", 0.45359237)),
+                    Unit.of("lb", "lb", 0.45359237, "lbs")),
             "kg",
             "lb");
 
@@ -66,6 +66,16 @@ public final class Mass extends Amount<Mass> {
     /** Returns this mass in lb. */
     public double toPounds() {
         return in("lb");
+    }
+
+    /** Returns the density of this mass in a volume. */
+    public Density over(Volume volume) {
+        return Density.kilogramsPerCubicMetre(si() / volume.si());
+    }
+
+    /** Returns the volume of this mass at a density. */
+    public Volume over(Density density) {
+        return Volume.cubicMetres(si() / density.si());
     }
 
     @Override

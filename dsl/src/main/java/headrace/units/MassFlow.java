@@ -16,6 +16,7 @@ public final class MassFlow extends Amount<MassFlow> {
             List.of(
                     Unit.of("kgps", "kg/s", 1),
                     Unit.of("kgph", "kg/h", 1 / 3600.0),
+                    Unit.of("tph", "t/h", 1 / 3.6),
                     Unit.of("lbph", "lb/h", 0.45359237 / 3600)),
             "kgps",
             "lbph");
@@ -42,6 +43,11 @@ public final class MassFlow extends Amount<MassFlow> {
         return KIND.of(value, "lbph");
     }
 
+    /** Returns the mass flow of so many t/h. */
+    public static MassFlow tonnesPerHour(double value) {
+        return KIND.of(value, "tph");
+    }
+
     /** Returns this mass flow in kg/s. */
     public double kilogramsPerSecond() {
         return si();
@@ -55,6 +61,21 @@ public final class MassFlow extends Amount<MassFlow> {
     /** Returns this mass flow in lb/h. */
     public double toPoundsPerHour() {
         return in("lbph");
+    }
+
+    /** Returns this mass flow in t/h. */
+    public double toTonnesPerHour() {
+        return in("tph");
+    }
+
+    /** Returns the volume flow of a liquid of that density. */
+    public Flow over(Density density) {
+        return Flow.cubicMetresPerSecond(si() / density.si());
+    }
+
+    /** Returns the mass that flows in a time. */
+    public Mass times(Time time) {
+        return Mass.kilograms(si() * time.si());
     }
 
     @Override

@@ -5,7 +5,9 @@ import java.util.List;
 /**
  * A pressure difference.
  *
- * <p>Neither gauge nor absolute: the difference of two pressures, and what can be added to either.
+ * <p>Neither gauge nor absolute: the difference of two pressures, and what can be added to either. The columns of water
+ * are of conventional water, 1000 kg/m³ under standard gravity, whatever the liquid in the pipe; the pound of force is
+ * that of 0.45359237 kg.
  */
 public final class Pressure extends Amount<Pressure> {
     /** The units of a pressure difference, the SI unit first. */
@@ -15,10 +17,14 @@ public final class Pressure extends Amount<Pressure> {
             Pressure::new,
             List.of(
                     Unit.of("Pa", "Pa", 1),
-                    Unit.of("kPa", "kPa", 1e3),
-                    Unit.of("bar", "bar", 1e5),
+                    Unit.of("kPa", "kPa", 1e3, "KPA"),
+                    Unit.of("bar", "bar", 1e5, "Bar", "BAR"),
+                    Unit.of("mbar", "mbar", 1e2),
                     Unit.of("MPa", "MPa", 1e6),
-                    Unit.of("psi", "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254))),
+                    Unit.of("psi", "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254), "PSI", "psid"),
+                    Unit.of("mH2O", "mH2O", 9806.65, "mWC", "mWG"),
+                    Unit.of("ftH2O", "ftH2O", 9806.65 * 0.3048, "ft WC", "ft WG"),
+                    Unit.of("inH2O", "inH2O", 9806.65 * 0.0254, "in WC", "in WG")),
             "kPa",
             "psi");
 
@@ -54,6 +60,26 @@ public final class Pressure extends Amount<Pressure> {
         return KIND.of(value, "psi");
     }
 
+    /** Returns the pressure difference of so many mbar. */
+    public static Pressure millibars(double value) {
+        return KIND.of(value, "mbar");
+    }
+
+    /** Returns the pressure difference of so many m of conventional water. */
+    public static Pressure metresOfWater(double value) {
+        return KIND.of(value, "mH2O");
+    }
+
+    /** Returns the pressure difference of so many ft of conventional water. */
+    public static Pressure feetOfWater(double value) {
+        return KIND.of(value, "ftH2O");
+    }
+
+    /** Returns the pressure difference of so many in of conventional water. */
+    public static Pressure inchesOfWater(double value) {
+        return KIND.of(value, "inH2O");
+    }
+
     /** Returns this pressure difference in Pa. */
     public double pascals() {
         return si();
@@ -79,9 +105,34 @@ public final class Pressure extends Amount<Pressure> {
         return in("psi");
     }
 
+    /** Returns this pressure difference in mbar. */
+    public double toMillibars() {
+        return in("mbar");
+    }
+
+    /** Returns this pressure difference in m of conventional water. */
+    public double toMetresOfWater() {
+        return in("mH2O");
+    }
+
+    /** Returns this pressure difference in ft of conventional water. */
+    public double toFeetOfWater() {
+        return in("ftH2O");
+    }
+
+    /** Returns this pressure difference in in of conventional water. */
+    public double toInchesOfWater() {
+        return in("inH2O");
+    }
+
     /** Returns the head that this pressure difference is in a liquid: a column of it under standard gravity. */
     public Head headOf(Dense liquid) {
         return Head.metres(si() / (liquid.density().si() * Gravity.STANDARD));
+    }
+
+    /** Returns the hydraulic power of a flow that is lifted by this. */
+    public Power times(Flow flow) {
+        return Power.watts(si() * flow.si());
     }
 
     @Override

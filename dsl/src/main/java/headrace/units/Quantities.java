@@ -31,6 +31,7 @@ public final class Quantities {
             Temperature.KIND,
             TemperatureDifference.KIND,
             Density.KIND,
+            HeatCapacity.KIND,
             Viscosity.KIND,
             KinematicViscosity.KIND,
             Mass.KIND,

@@ -9,7 +9,7 @@ public final class Ratio extends Amount<Ratio> {
             "ratio",
             Ratio.class,
             Ratio::new,
-            List.of(Unit.of("ratio", "", 1), Unit.of("percent", "%", 1e-2, "%", "per cent")),
+            List.of(Unit.of("ratio", "", 1, "-"), Unit.of("percent", "%", 1e-2, "per cent", "pct")),
             "percent",
             "percent");
 

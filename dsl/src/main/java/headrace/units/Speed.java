@@ -11,8 +11,8 @@ public final class Speed extends Amount<Speed> {
             Speed::new,
             List.of(
                     Unit.of("radps", "rad/s", 1),
-                    Unit.of("rpm", "rpm", 2 * Math.PI / 60, "r/min", "1/min", "min-1"),
-                    Unit.of("rps", "r/s", 2 * Math.PI, "1/s")),
+                    Unit.of("rpm", "rpm", 2 * Math.PI / 60, "RPM", "r/min", "rev/min", "1/min", "min-1"),
+                    Unit.of("rps", "r/s", 2 * Math.PI, "rev/s", "1/s", "s-1")),
             "rpm",
             "rpm");
 

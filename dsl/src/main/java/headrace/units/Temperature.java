@@ -16,8 +16,8 @@ public final class Temperature extends Quantity<Temperature> {
             Temperature::new,
             List.of(
                     Unit.of("kelvin", "K abs", 1),
-                    Unit.shifted("degC", "°C", 1, 273.15, "C", "deg C"),
-                    Unit.shifted("degF", "°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0, "F", "deg F")),
+                    Unit.shifted("degC", "°C", 1, 273.15, "C", "deg C", "celsius"),
+                    Unit.shifted("degF", "°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0, "F", "deg F", "fahrenheit")),
             "degC",
             "degF");
 

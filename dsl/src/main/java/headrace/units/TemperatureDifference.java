@@ -13,7 +13,9 @@ public final class TemperatureDifference extends Amount<TemperatureDifference> {
             "temperature difference",
             TemperatureDifference.class,
             TemperatureDifference::new,
-            List.of(Unit.of("K", "K", 1, "dK"), Unit.of("dF", "°F diff", 5 / 9.0, "delta F", "dF")),
+            List.of(
+                    Unit.of("K", "K", 1, "°C diff", "delta C", "Δ°C", "ΔK"),
+                    Unit.of("dF", "°F diff", 5 / 9.0, "delta F", "Δ°F")),
             "K",
             "dF");
 

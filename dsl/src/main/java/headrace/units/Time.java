@@ -2,7 +2,11 @@ package headrace.units;
 
 import java.util.List;
 
-/** A span of time. */
+/**
+ * A span of time.
+ *
+ * <p>The year is one of 365 days, 8760 h.
+ */
 public final class Time extends Amount<Time> {
     /** The units of a time, the SI unit first. */
     public static final Kind<Time> KIND = new Kind<>(
@@ -12,9 +16,9 @@ public final class Time extends Amount<Time> {
             List.of(
                     Unit.of("s", "s", 1),
                     Unit.of("minute", "min", 60, "minutes"),
-                    Unit.of("h", "h", 3600, "hour", "hours"),
-                    Unit.of("day", "d", 86400, "day", "days"),
-                    Unit.of("year", "a", 8760 * 3600.0, "year", "years")),
+                    Unit.of("h", "h", 3600, "hr", "hour", "hours"),
+                    Unit.of("day", "d", 86400, "days"),
+                    Unit.of("year", "a", 8760 * 3600.0, "yr", "years")),
             "h",
             "h");
 

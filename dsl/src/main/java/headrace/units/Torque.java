@@ -10,8 +10,9 @@ public final class Torque extends Amount<Torque> {
             Torque.class,
             Torque::new,
             List.of(
-                    Unit.of("Nm", "N·m", 1, "N m"),
-                    Unit.of("lbfft", "lbf·ft", 0.45359237 * 9.80665 * 0.3048, "lbf ft", "ft lbf")),
+                    Unit.of("Nm", "N·m", 1),
+                    Unit.of("lbfft", "lbf·ft", 0.45359237 * 9.80665 * 0.3048, "ft lbf", "lb ft", "ft lb"),
+                    Unit.of("lbfin", "lbf·in", 0.45359237 * 9.80665 * 0.0254, "in lbf", "lb in", "in lb")),
             "Nm",
             "lbfft");
 
@@ -32,6 +33,11 @@ public final class Torque extends Amount<Torque> {
         return KIND.of(value, "lbfft");
     }
 
+    /** Returns the torque of so many lbf·in. */
+    public static Torque poundForceInches(double value) {
+        return KIND.of(value, "lbfin");
+    }
+
     /** Returns this torque in N·m. */
     public double newtonMetres() {
         return si();
@@ -40,6 +46,16 @@ public final class Torque extends Amount<Torque> {
     /** Returns this torque in lbf·ft. */
     public double toPoundForceFeet() {
         return in("lbfft");
+    }
+
+    /** Returns this torque in lbf·in. */
+    public double toPoundForceInches() {
+        return in("lbfin");
+    }
+
+    /** Returns the power of this torque at a speed. */
+    public Power times(Speed speed) {
+        return Power.watts(si() * speed.si());
     }
 
     @Override

@@ -40,6 +40,16 @@ public final class Velocity extends Amount<Velocity> {
         return in("ftps");
     }
 
+    /** Returns the flow at this mean velocity through an area. */
+    public Flow times(Area area) {
+        return Flow.cubicMetresPerSecond(si() * area.si());
+    }
+
+    /** Returns how far this velocity goes in a time. */
+    public Length times(Time time) {
+        return Length.metres(si() * time.si());
+    }
+
     @Override
     public Kind<Velocity> kind() {
         return KIND;

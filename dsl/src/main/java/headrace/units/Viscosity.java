@@ -9,10 +9,7 @@ public final class Viscosity extends Amount<Viscosity> {
             "viscosity",
             Viscosity.class,
             Viscosity::new,
-            List.of(
-                    Unit.of("Pas", "Pa·s", 1, "Pa s"),
-                    Unit.of("mPas", "mPa·s", 1e-3, "mPa s"),
-                    Unit.of("cP", "cP", 1e-3)),
+            List.of(Unit.of("Pas", "Pa·s", 1), Unit.of("mPas", "mPa·s", 1e-3), Unit.of("cP", "cP", 1e-3)),
             "mPas",
             "cP");
 
@@ -51,6 +48,11 @@ public final class Viscosity extends Amount<Viscosity> {
     /** Returns this viscosity in cP. */
     public double toCentipoises() {
         return in("cP");
+    }
+
+    /** Returns the kinematic viscosity of a liquid of that density. */
+    public KinematicViscosity over(Density density) {
+        return KinematicViscosity.squareMetresPerSecond(si() / density.si());
     }
 
     @Override

@@ -14,11 +14,11 @@ public final class Volume extends Amount<Volume> {
             Volume.class,
             Volume::new,
             List.of(
-                    Unit.of("m3", "m³", 1, "m3"),
+                    Unit.of("m3", "m³", 1),
                     Unit.of("litre", "L", 1e-3, "l", "litres"),
-                    Unit.of("gal", "gal", 231 * 0.0254 * 0.0254 * 0.0254, "US gal"),
-                    Unit.of("impGal", "imp gal", 4.54609e-3),
-                    Unit.of("ft3", "ft³", 0.3048 * 0.3048 * 0.3048, "ft3")),
+                    Unit.of("gal", "gal", 231 * 0.0254 * 0.0254 * 0.0254, "US gal", "gallon", "gallons"),
+                    Unit.of("impGal", "imp gal", 4.54609e-3, "UK gal", "imperial gallon"),
+                    Unit.of("ft3", "ft³", 0.3048 * 0.3048 * 0.3048, "cu ft")),
             "m3",
             "gal");
 
@@ -77,6 +77,21 @@ public final class Volume extends Amount<Volume> {
     /** Returns this volume in ft³. */
     public double toCubicFeet() {
         return in("ft3");
+    }
+
+    /** Returns the flow that fills this volume in a time. */
+    public Flow over(Time time) {
+        return Flow.cubicMetresPerSecond(si() / time.si());
+    }
+
+    /** Returns the time in which a flow fills this volume. */
+    public Time over(Flow flow) {
+        return Time.seconds(si() / flow.si());
+    }
+
+    /** Returns the mass of this volume at a density. */
+    public Mass times(Density density) {
+        return Mass.kilograms(si() * density.si());
     }
 
     @Override
