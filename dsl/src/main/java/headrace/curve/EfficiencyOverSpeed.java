@@ -21,6 +21,16 @@ public sealed interface EfficiencyOverSpeed {
      */
     double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency);
 
+    /** Returns the share of the tested speed that the model must stay above. */
+    default double slowest(double bestEfficiency) {
+        return 0;
+    }
+
+    /** Returns the share of the tested speed that the model must not exceed. */
+    default double fastest() {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** Returns the affinity laws alone: the same efficiency at every speed. */
     static EfficiencyOverSpeed affinity() {
         return new Affinity();
@@ -69,6 +79,12 @@ public sealed interface EfficiencyOverSpeed {
         @Override
         public String name() {
             return "(1−η)/(1−η₀) = (n₀/n)^0.1 at best efficiency, the whole curve scaled by it (Sârbu and Borza 1998)";
+        }
+
+        /** Where the best efficiency would come to nothing: far below any speed at which a pump is run. */
+        @Override
+        public double slowest(double bestEfficiency) {
+            return Math.pow(1 - bestEfficiency, 10);
         }
 
         @Override

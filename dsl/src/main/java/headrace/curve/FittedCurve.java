@@ -2,6 +2,7 @@ package headrace.curve;
 
 import headrace.numeric.Polynomial;
 import headrace.numeric.PolynomialFit;
+import headrace.numeric.SmoothCurve;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Kind;
@@ -30,12 +31,12 @@ import java.util.stream.DoubleStream;
  */
 public final class FittedCurve<Q extends Quantity<Q>> {
     private final Kind<Q> kind;
-    private final Polynomial polynomial;
+    private final SmoothCurve curve;
     private final Optional<PolynomialFit> scatter;
 
-    private FittedCurve(Kind<Q> kind, Polynomial polynomial, Optional<PolynomialFit> scatter) {
+    private FittedCurve(Kind<Q> kind, SmoothCurve curve, Optional<PolynomialFit> scatter) {
         this.kind = kind;
-        this.polynomial = polynomial;
+        this.curve = curve;
         this.scatter = scatter;
     }
 
@@ -43,22 +44,20 @@ public final class FittedCurve<Q extends Quantity<Q>> {
         return new FittedCurve<>(kind, fit.polynomial(), withScatter ? Optional.of(fit) : Optional.empty());
     }
 
-    static <Q extends Quantity<Q>> FittedCurve<Q> known(Kind<Q> kind, Polynomial polynomial) {
-        return new FittedCurve<>(kind, polynomial, Optional.empty());
+    static <Q extends Quantity<Q>> FittedCurve<Q> known(Kind<Q> kind, SmoothCurve curve) {
+        return new FittedCurve<>(kind, curve, Optional.empty());
     }
 
     /** Returns the degree. */
     public int degree() {
-        return polynomial.degree();
+        return curve.degree();
     }
 
-    /** Returns the coefficients, the constant first, in SI units per power of m³/s. */
+    /** Returns the coefficients, the constant first, in SI units per power of m³/s; none if it is made of pieces. */
     public List<Double> coefficients() {
-        return DoubleStream.of(polynomial.coefficients()).boxed().toList();
-    }
-
-    Polynomial polynomial() {
-        return polynomial;
+        return curve instanceof Polynomial polynomial
+                ? DoubleStream.of(polynomial.coefficients()).boxed().toList()
+                : List.of();
     }
 
     /** Returns the standard deviation of the points about the curve, if there were enough points to tell. */

@@ -1,19 +1,18 @@
 package headrace.curve;
 
+import headrace.curve.PumpMap.Range;
+import headrace.curve.PumpMap.Rise;
 import headrace.liquid.Liquid;
-import headrace.numeric.Polynomial;
-import headrace.problem.Note;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Head;
-import headrace.units.Numbers;
+import headrace.units.Length;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -30,37 +29,31 @@ import java.util.stream.DoubleStream;
  *       extends it; points beyond are then marked, and only methods that can mark their result give them. Head and
  *       power are fitted; efficiency follows from both. The bare methods check no range: {@link #covers} does.
  *   <dt>Errors
- *   <dd>{@link Refusal}, its problem named at each method. No method returns NaN.
+ *   <dd>{@link Refusal}, its problem named at each method. No method returns NaN inside the range of the curve.
  *   <dt>Source
  *   <dd>Terms as in ISO 17769-1:2012; affinity laws and the conversion to the speed of the test as in ISO 9906:2012.
  *       The efficiency over speed follows a named model, see {@link EfficiencyOverSpeed}.
  * </dl>
  */
 public final class PumpCurve implements Traced {
-    /** Between these shares of the tested speed pump tests have borne out the affinity laws: common practice. */
-    private static final double SLOWEST = 0.3;
-
-    private static final double FASTEST = 1.2;
-
     private final Tested tested;
-    private final CurveMap map;
+    private final PumpMap map;
     private final double ratio;
-    private final double from;
-    private final double to;
-    private final Notes notes;
-    private final Basis basis;
+    private final Range range;
+    private final Notes ofTheTest;
+    private final Basis ofTheTestBasis;
 
-    /** What does not change when a curve is moved. */
-    private record Tested(String name, Speed speed, Liquid liquid, FittedCurve<Head> head, FittedCurve<Power> power) {}
-
-    private PumpCurve(Tested tested, CurveMap map, double ratio, double[] range, Notes notes, Basis basis) {
+    private PumpCurve(Tested tested, PumpMap map, double ratio, Range range, Notes notes, Basis basis) {
         this.tested = tested;
         this.map = map;
         this.ratio = ratio;
-        this.from = range[0];
-        this.to = range[1];
-        this.notes = notes;
-        this.basis = basis;
+        this.range = range;
+        this.ofTheTest = notes;
+        this.ofTheTestBasis = basis;
+    }
+
+    static PumpCurve made(Tested tested, PumpMap map, Notes notes, Basis basis) {
+        return new PumpCurve(tested, map, 1, map.tested(), notes, basis);
     }
 
     /**
@@ -69,115 +62,97 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code EFFICIENCY_ABOVE_ONE}, {@code HEAD_FALLS_TO_ZERO} or {@code POWER_FALLS_TO_ZERO}
      */
     public static PumpCurve fit(PumpTest test) {
-        CurveFit fit = new CurveFit(test);
-        double low = fit.lowest();
-        double high = fit.headEnd(low, fit.highest());
-        CurveFormula formula = new CurveFormula(
-                fit.head.polynomial(),
-                fit.power.polynomial(),
-                Flow.cubicMetresPerSecond(low),
-                Flow.cubicMetresPerSecond(high));
-        Tested tested = new Tested(
-                test.name(),
-                test.speed(),
-                test.liquid(),
-                FittedCurve.of(Head.KIND, fit.head, fit.hasScatter()),
-                FittedCurve.of(Power.KIND, fit.power, fit.hasScatter()));
-        Notes notes = fit.notes();
-        if (high < fit.highest()) {
-            notes = notes.with(
-                    CurveProblem.HEAD_FALLS_TO_ZERO,
-                    "the fitted head reaches 0 at " + formula.highest()
-                            + ", where the curve ends, before the last point at "
-                            + Flow.cubicMetresPerSecond(fit.highest()));
-        }
-        Basis basis = test.basis()
-                .and(test.liquid().basis())
-                .with("head of " + test.name() + ": polynomial of degree "
-                        + fit.head.polynomial().degree())
-                .with("shaft power of " + test.name() + ": polynomial of degree "
-                        + fit.power.polynomial().degree());
-        return made(tested, formula, notes, basis);
+        return new CurveFit(test).curve();
     }
 
     /**
      * Returns the curve of given formulas.
      *
-     * @throws Refusal with {@code EFFICIENCY_ABOVE_ONE} or {@code POWER_FALLS_TO_ZERO}
+     * @throws Refusal with {@code EFFICIENCY_ABOVE_ONE}, {@code HEAD_FALLS_TO_ZERO} or {@code POWER_FALLS_TO_ZERO}
      */
     public static PumpCurve of(String name, Speed speed, Liquid liquid, CurveFormula formula) {
-        Tested tested = new Tested(
-                name,
-                speed,
-                liquid,
-                FittedCurve.known(Head.KIND, formula.headMetres()),
-                FittedCurve.known(Power.KIND, formula.shaftWatts()));
-        return made(tested, formula, liquid.notes(), liquid.basis().with(name + ": given as formulas"));
-    }
-
-    private static PumpCurve made(Tested tested, CurveFormula formula, Notes notes, Basis basis) {
-        double low = formula.lowest().si();
-        double high = formula.highest().si();
-        CurveFit.requirePower(tested.name, formula.shaftWatts(), low, high);
-        double weight = tested.liquid.density().si() * Liquid.STANDARD_GRAVITY;
-        CurveMap map = CurveMap.of(formula.headMetres(), formula.shaftWatts(), low, high, weight);
-        CurveFit.requireWhole(tested.name, map, tested.liquid);
-        return new PumpCurve(tested, map, 1, new double[] {low, high}, notes.and(CurveShape.notes(map)), basis);
+        return CurveChecks.curveOf(name, speed, liquid, formula);
     }
 
     /** Returns the pump's name. */
     public String name() {
-        return tested.name;
+        return tested.name();
     }
 
     /** Returns the speed of this curve. */
     public Speed speed() {
-        return tested.speed.times(ratio);
+        return tested.speed().times(ratio);
     }
 
     /** Returns the speed of the test. */
     public Speed testedSpeed() {
-        return tested.speed;
+        return tested.speed();
+    }
+
+    /** Returns the impeller's diameter, if the test states it. */
+    public Optional<Length> impellerDiameter() {
+        return tested.diameter();
     }
 
     /** Returns what is pumped. */
     public Liquid liquid() {
-        return tested.liquid;
+        return tested.liquid();
     }
 
-    /** Returns the least flow that the test covers, at the speed of this curve. */
-    public Flow lowestFlow() {
-        return Flow.cubicMetresPerSecond(map.low() * ratio);
-    }
-
-    /** Returns the greatest flow that the test covers, at the speed of this curve. */
-    public Flow highestFlow() {
-        return Flow.cubicMetresPerSecond(map.high() * ratio);
-    }
-
-    /** Returns the least flow of the range that the caller chose, {@link #lowestFlow()} unless extended. */
-    public Flow extendedLowestFlow() {
-        return Flow.cubicMetresPerSecond(from * ratio);
-    }
-
-    /** Returns the greatest flow of the range that the caller chose, {@link #highestFlow()} unless extended. */
-    public Flow extendedHighestFlow() {
-        return Flow.cubicMetresPerSecond(to * ratio);
+    /**
+     * Returns the test's readings brought to the speed of the test, by flow; none if the curve is given as formulas.
+     */
+    public List<TestPoint> points() {
+        return tested.points();
     }
 
     /** Returns the head fitted at the speed of the test. */
     public FittedCurve<Head> headFit() {
-        return tested.head;
+        return tested.head();
     }
 
     /** Returns the shaft power fitted at the speed of the test. */
     public FittedCurve<Power> powerFit() {
-        return tested.power;
+        return tested.power();
     }
 
     /** Returns how the efficiency changes with speed. */
     public EfficiencyOverSpeed efficiencyOverSpeed() {
         return map.model();
+    }
+
+    /** Returns the least flow that the test covers, at the speed of this curve. */
+    public Flow lowestFlow() {
+        return flowOf(map.tested().low());
+    }
+
+    /** Returns the greatest flow that the test covers, at the speed of this curve. */
+    public Flow highestFlow() {
+        return flowOf(map.tested().high());
+    }
+
+    /** Returns the least flow that the caller chose to cover; {@link #lowestFlow()} unless extended. */
+    public Flow extendedLowestFlow() {
+        return flowOf(range.low());
+    }
+
+    /** Returns the greatest flow that the caller chose to cover; {@link #highestFlow()} unless extended. */
+    public Flow extendedHighestFlow() {
+        return flowOf(range.high());
+    }
+
+    private Flow flowOf(double homologous) {
+        return Flow.cubicMetresPerSecond(map.actual(homologous, ratio));
+    }
+
+    String flows(Range shown) {
+        return flowsAtShare(shown, Ratio.of(1));
+    }
+
+    String flowsAtShare(Range shown, Ratio share) {
+        double s = ratio * share.value();
+        return Flow.cubicMetresPerSecond(map.actual(shown.low(), s)) + " to "
+                + Flow.cubicMetresPerSecond(map.actual(shown.high(), s));
     }
 
     /**
@@ -207,6 +182,14 @@ public final class PumpCurve implements Traced {
         return Ratio.of(efficiency(requireTested(flow), 1));
     }
 
+    private double requireTested(Flow flow) {
+        double x = map.homologous(flow.si(), ratio);
+        if (!map.tested().holds(x)) {
+            throw CurveRefusals.flow(this, flow, map.tested(), range.holds(x));
+        }
+        return flow.si();
+    }
+
     /**
      * Returns the point at a flow; marked with {@code EXTENDED_BEYOND_TEST} where the caller has extended the curve.
      *
@@ -215,56 +198,41 @@ public final class PumpCurve implements Traced {
      *     means nothing
      */
     public CurvePoint at(Flow flow) {
-        return point(requireCovered(flow), 1);
+        if (!range.holds(map.homologous(flow.si(), ratio))) {
+            throw CurveRefusals.flow(this, flow, range, false);
+        }
+        return point(flow);
     }
 
-    private CurvePoint point(double q, double s) {
-        Flow flow = Flow.cubicMetresPerSecond(q);
-        Notes own = notes;
-        if (!within(q, s, map.low(), map.high())) {
-            requireMeaning(q, s);
-            own = own.with(
+    private CurvePoint point(Flow flow) {
+        double q = flow.si();
+        Head head = Head.metres(headMetres(q, 1));
+        Power power = Power.watts(shaftWatts(q, 1));
+        Notes notes = notes();
+        if (!covers(q, 1)) {
+            CurveChecks.meaning(this, flow, map.tested());
+            notes = notes.with(
                     CurveProblem.EXTENDED_BEYOND_TEST,
-                    "the point at " + flow + " lies outside the tested " + rangeAt(s * ratio, map.low(), map.high()));
+                    "the point at " + flow + " lies outside the tested " + flows(map.tested()));
         }
-        return new CurvePoint(
-                flow,
-                Head.metres(headMetres(q, s)),
-                Power.watts(shaftWatts(q, s)),
-                Ratio.of(efficiency(q, s)),
-                speed().times(s),
-                own);
-    }
-
-    private void requireMeaning(double q, double s) {
-        boolean head = headMetres(q, s) >= 0;
-        boolean power = shaftWatts(q, s) > 0;
-        if (head && power && efficiency(q, s) <= 1) {
-            return;
-        }
-        CurveProblem problem = CurveProblem.EFFICIENCY_ABOVE_ONE;
-        if (!head) {
-            problem = CurveProblem.HEAD_FALLS_TO_ZERO;
-        } else if (!power) {
-            problem = CurveProblem.POWER_FALLS_TO_ZERO;
-        }
-        throw new Refusal(
-                problem,
-                "Asked for a point at " + Flow.cubicMetresPerSecond(q) + " on the extended curve of " + name()
-                        + ", where it gives " + Head.metres(headMetres(q, s)) + " and "
-                        + Power.watts(shaftWatts(q, s)),
-                "The tested range is " + rangeAt(s * ratio, map.low(), map.high()),
-                "Extend less far, or test the pump up to the flow you need");
+        return new CurvePoint(flow, head, power, Ratio.of(efficiency(q, 1)), speed(), notes);
     }
 
     /** Returns the point of best efficiency inside the tested range. */
     public CurvePoint bestEfficiencyPoint() {
-        return point(map.bestAt(ratio).flow(), 1);
+        return point(Flow.cubicMetresPerSecond(map.bestAt(ratio).flow()));
     }
 
-    /** Returns the rise of the head with flow, if it rises anywhere. */
+    /** Returns the greatest rise of the head with flow inside the tested range, if it rises anywhere. */
     public Optional<Droop> droop() {
-        return CurveShape.droop(map.head(), map.low(), map.high(), ratio);
+        Rise rise = map.headRise(ratio);
+        return rise.by() == 0
+                ? Optional.empty()
+                : Optional.of(new Droop(
+                        Head.metres(rise.by()),
+                        Flow.cubicMetresPerSecond(rise.from()),
+                        Flow.cubicMetresPerSecond(rise.to()),
+                        Head.metres(headMetres(rise.to(), 1))));
     }
 
     /**
@@ -273,9 +241,7 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code HEAD_OUT_OF_RANGE} if the tested curve nowhere has that head
      */
     public List<Flow> flowsAt(Head head) {
-        return flowsAt(head, map.low(), map.high()).stream()
-                .map(Flow::cubicMetresPerSecond)
-                .toList();
+        return flowsAt(head, map.tested());
     }
 
     /**
@@ -284,44 +250,27 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code HEAD_OUT_OF_RANGE} if the curve nowhere has that head
      */
     public List<CurvePoint> pointsAt(Head head) {
-        return flowsAt(head, from, to).stream().map(q -> point(q, 1)).toList();
+        return flowsAt(head, range).stream().map(this::point).toList();
     }
 
-    private List<Double> flowsAt(Head head, double low, double high) {
-        double scaled = head.metres() / (ratio * ratio);
-        double[] roots = map.head().plus(Polynomial.of(-scaled)).rootsIn(low, high);
-        if (roots.length == 0) {
-            roots = endsNear(scaled, low, high);
+    private List<Flow> flowsAt(Head head, Range within) {
+        double[] flows = map.flowsAt(head.metres(), ratio, within);
+        if (flows.length == 0) {
+            flows = endsAt(head, within);
         }
-        if (roots.length == 0) {
-            double[] heads = extremes(low, high);
-            throw new Refusal(
-                    CurveProblem.HEAD_OUT_OF_RANGE,
-                    "Asked for the flow at which " + name() + " has a head of " + head + " at " + speed(),
-                    "Over " + rangeAt(ratio, low, high) + " it has heads from "
-                            + Head.metres(heads[0] * ratio * ratio) + " to "
-                            + Head.metres(heads[1] * ratio * ratio),
-                    "Ask within those heads, or change the speed");
+        if (flows.length == 0) {
+            throw CurveRefusals.head(this, head, within, map.extremeHeads(ratio, within));
         }
-        return Arrays.stream(roots).mapToObj(x -> x * ratio).toList();
+        return DoubleStream.of(flows).mapToObj(Flow::cubicMetresPerSecond).toList();
     }
 
-    /** A head typed as printed may miss the end of the curve by rounding. */
-    private double[] endsNear(double metres, double low, double high) {
-        double[] heads = extremes(low, high);
-        return Arrays.stream(new double[] {low, high})
-                .filter(q -> Math.abs(map.head().valueAt(q) - metres) <= CurveMap.ROUNDING * heads[1])
+    /** A head typed as printed may miss the head at an end by rounding. */
+    private double[] endsAt(Head head, Range within) {
+        double nothing = PumpMap.ROUNDING * map.extremeHeads(ratio, within)[1];
+        return DoubleStream.of(within.low(), within.high())
+                .map(x -> map.actual(x, ratio))
+                .filter(q -> Math.abs(headMetres(q, 1) - head.metres()) <= nothing)
                 .toArray();
-    }
-
-    private double[] extremes(double low, double high) {
-        double[] heads = DoubleStream.concat(
-                        DoubleStream.of(low, high),
-                        Arrays.stream(map.head().derivative().rootsIn(low, high)))
-                .map(map.head()::valueAt)
-                .sorted()
-                .toArray();
-        return new double[] {heads[0], heads[heads.length - 1]};
     }
 
     /**
@@ -331,79 +280,71 @@ public final class PumpCurve implements Traced {
      *     goes through an extended curve
      */
     public Speed speedFor(Duty duty) {
-        double q = duty.flow().si();
-        double s = map.speedRatio(q, duty.head().metres(), map.low(), map.high());
-        return tested.speed.times(requireReached(duty, s, map.low(), map.high()));
+        return speedFor(duty, map.tested());
     }
 
     /**
      * Returns the point, with its speed, at which the pump delivers a duty; marked where the curve was extended.
      *
-     * @throws Refusal with {@code DUTY_OUT_OF_RANGE} if no speed brings it onto the curve
+     * @throws Refusal with {@code DUTY_OUT_OF_RANGE} if no speed brings it onto the curve, or with
+     *     {@code SPEED_OUT_OF_RANGE} if the efficiency model does not hold there
      */
     public CurvePoint pointFor(Duty duty) {
-        double q = duty.flow().si();
-        double s = requireReached(duty, map.speedRatio(q, duty.head().metres(), from, to), from, to);
-        return atSpeed(tested.speed.times(s)).point(q, 1);
+        return atSpeed(speedFor(duty, range)).point(duty.flow());
     }
 
-    private double requireReached(Duty duty, double s, double low, double high) {
-        if (s < Double.POSITIVE_INFINITY) {
-            return s;
+    private Speed speedFor(Duty duty, Range within) {
+        double s = map.speedRatio(duty.flow().si(), duty.head().metres(), within);
+        if (s == Double.POSITIVE_INFINITY) {
+            throw CurveRefusals.duty(this, duty, within);
         }
-        double slowest = duty.flow().si() / high;
-        double least = map.headMetres(duty.flow().si(), slowest);
-        throw new Refusal(
-                CurveProblem.DUTY_OUT_OF_RANGE,
-                "Asked for the speed at which " + name() + " delivers " + duty,
-                duty.head().metres() < least
-                        ? "At the flow of the duty the curve begins with " + Head.metres(least) + " at "
-                                + tested.speed.times(slowest) + ", where it covers " + rangeAt(slowest, low, high)
-                        : "The curve begins at a flow of " + Flow.cubicMetresPerSecond(low) + " at " + tested.speed
-                                + ", and the duty asks for less flow at its head",
-                "Choose a pump whose tested range holds the duty, or extend this curve and take the marked result");
+        return tested.speed().times(s);
+    }
+
+    /** Returns the speed at which a flow is the homologous one. */
+    Speed speedAtWhich(Flow flow, double homologous) {
+        return tested.speed().times(flow.si() / homologous);
     }
 
     /**
      * Returns this curve at another speed.
      *
-     * @throws Refusal with {@code SPEED_OUT_OF_RANGE} if the speed is not above 0, or so low that the efficiency model
-     *     leaves nothing
+     * @throws Refusal with {@code SPEED_OUT_OF_RANGE} if the speed is not above 0, or outside the efficiency model
      */
     public PumpCurve atSpeed(Speed speed) {
-        double moved = speed.over(tested.speed).value();
-        if (!(moved > 0) || !meansSomething(moved)) {
-            throw new Refusal(
-                    CurveProblem.SPEED_OUT_OF_RANGE,
-                    "Asked for the curve of " + name() + " at " + speed,
-                    "The speed must be above 0, and high enough that the efficiency, "
-                            + map.model().name() + ", stays above 0",
-                    "Leave a stopped pump out instead, or choose another efficiency model");
-        }
-        Notes own = plainNotes(CurveProblem.SPEED_FAR_FROM_TEST);
-        if (moved < SLOWEST || moved > FASTEST) {
-            own = own.with(
-                    CurveProblem.SPEED_FAR_FROM_TEST,
-                    speed + " is " + Numbers.print(moved) + " of the tested " + tested.speed
-                            + "; the affinity laws are borne out from " + Numbers.print(SLOWEST) + " to "
-                            + Numbers.print(FASTEST));
-        }
-        return new PumpCurve(tested, map, moved, new double[] {from, to}, own, basis());
+        return moved(map, speed.over(tested.speed()).value());
     }
 
-    private boolean meansSomething(double s) {
-        double efficiency = map.efficiency(map.best().flow() * s, s);
-        return efficiency > 0.01 * map.best().efficiency() && efficiency <= 1;
-    }
-
-    private Notes plainNotes(CurveProblem without) {
-        return Notes.of(
-                notes.list().stream().filter(n -> n.problem() != without).toArray(Note[]::new));
-    }
-
-    /** Returns this curve at a share of its own speed. */
+    /** Returns this curve at a share of its own speed, refusing as {@link #atSpeed(Speed)} does. */
     public PumpCurve atSpeed(Ratio share) {
-        return atSpeed(speed().times(share));
+        return moved(map, ratio * share.value());
+    }
+
+    /**
+     * Returns this curve with another model of efficiency over speed.
+     *
+     * @throws Refusal with {@code IMPOSSIBLE_LOSS} if the model takes more than the pump does, or with
+     *     {@code SPEED_OUT_OF_RANGE} if it does not hold at the speed of this curve
+     */
+    public PumpCurve withEfficiencyOverSpeed(EfficiencyOverSpeed model) {
+        PumpMap other = map.with(model);
+        CurveChecks.loss(name(), other);
+        return moved(other, ratio);
+    }
+
+    private PumpCurve moved(PumpMap other, double speedRatio) {
+        double slowest = other.model().slowest(other.testedBest());
+        double fastest = other.model().fastest();
+        if (!(speedRatio > slowest && speedRatio <= fastest)) {
+            throw CurveRefusals.speed(
+                    this,
+                    tested.speed().times(speedRatio),
+                    tested.speed().times(slowest),
+                    fastest < Double.POSITIVE_INFINITY
+                            ? ", and at most " + tested.speed().times(fastest)
+                            : "");
+        }
+        return new PumpCurve(tested, other, speedRatio, range, ofTheTest, ofTheTestBasis);
     }
 
     /**
@@ -413,33 +354,11 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code FLOW_OUT_OF_RANGE} if the flow is negative
      */
     public PumpCurve extendedTo(Flow flow) {
-        double q = flow.si() / ratio;
-        if (q < 0) {
-            throw new Refusal(
-                    CurveProblem.FLOW_OUT_OF_RANGE,
-                    "Asked to extend the curve of " + name() + " to " + flow,
-                    "A curve can be extended to a flow of 0 or more",
-                    "Check the sign");
+        if (flow.si() < 0) {
+            throw CurveRefusals.extension(this, flow);
         }
-        double[] range = {Math.min(from, q), Math.max(to, q)};
-        Notes own = plainNotes(CurveProblem.CURVE_EXTENDED);
-        if (range[0] < map.low() || range[1] > map.high()) {
-            own = own.with(
-                    CurveProblem.CURVE_EXTENDED,
-                    "the curve of " + name() + " was continued by choice to " + rangeAt(1, range[0], range[1]) + " at "
-                            + tested.speed + "; tested were " + rangeAt(1, map.low(), map.high()));
-        }
-        return new PumpCurve(tested, map, ratio, range, own, basis);
-    }
-
-    /**
-     * Returns this curve with another model of efficiency over speed.
-     *
-     * @throws Refusal with {@code IMPOSSIBLE_LOSS} if the model takes more than the pump does
-     */
-    public PumpCurve withEfficiencyOverSpeed(EfficiencyOverSpeed model) {
-        CurveFit.requireLossBelow(name(), model, map);
-        return new PumpCurve(tested, map.with(model), ratio, new double[] {from, to}, notes, basis);
+        Range wider = range.including(map.homologous(flow.si(), ratio));
+        return new PumpCurve(tested, map, ratio, wider, ofTheTest, ofTheTestBasis);
     }
 
     /** Returns the head in m at a flow in m³/s and a share of this curve's speed. Checks no range. */
@@ -459,68 +378,32 @@ public final class PumpCurve implements Traced {
 
     /**
      * Returns the share of this curve's speed at which it gives a head in m at a flow in m³/s, or infinity if no speed
-     * does within the range of this curve.
+     * does within the range of this curve, extended or not.
      */
     public double speedRatioFor(double q, double metres) {
-        return map.speedRatio(q, metres, from, to) / ratio;
+        return map.speedRatio(q, metres, range) / ratio;
     }
 
     /** Returns whether a flow in m³/s at a share of this curve's speed lies inside the tested range. */
     public boolean covers(double q, double s) {
-        return within(q, s, map.low(), map.high());
-    }
-
-    private boolean within(double q, double s, double low, double high) {
-        double x = q / (s * ratio);
-        return x >= low - CurveMap.ROUNDING * high && x <= high * (1 + CurveMap.ROUNDING);
-    }
-
-    private double requireTested(Flow flow) {
-        boolean beyond = within(flow.si(), 1, from, to);
-        return requireWithin(
-                flow,
-                map.low(),
-                map.high(),
-                beyond
-                        ? "Ask for the point at that flow, which is marked as extended"
-                        : "Ask within that range, extend the curve by choice, or test the pump up to that flow");
-    }
-
-    private double requireCovered(Flow flow) {
-        return requireWithin(
-                flow, from, to, "Ask within that range, extend the curve by choice, or test the pump up to that flow");
-    }
-
-    private double requireWithin(Flow flow, double low, double high, String next) {
-        if (!within(flow.si(), 1, low, high)) {
-            throw new Refusal(
-                    CurveProblem.FLOW_OUT_OF_RANGE,
-                    "Asked for the curve of " + name() + " at " + flow,
-                    "At " + speed() + " it covers " + rangeAt(ratio, low, high),
-                    next);
-        }
-        return flow.si();
-    }
-
-    private static String rangeAt(double s, double low, double high) {
-        return Flow.cubicMetresPerSecond(low * s) + " to " + Flow.cubicMetresPerSecond(high * s);
+        return map.tested().holds(map.homologous(q, s * ratio));
     }
 
     @Override
     public Notes notes() {
-        return notes;
+        return ofTheTest.and(CurveChecks.notesOf(this, ratio, range, map.tested()));
     }
 
     @Override
     public Basis basis() {
-        return basis.with("efficiency over speed: " + map.model().name());
+        return ofTheTestBasis.with("efficiency over speed: " + map.model().name());
     }
 
     /** Returns the name, the range and the best point in one line. */
     @Override
     public String toString() {
         CurvePoint best = bestEfficiencyPoint();
-        return name() + " at " + speed() + ": " + lowestFlow() + " to " + highestFlow() + ", best efficiency "
-                + best.efficiency() + " at " + best.flow() + " and " + best.head();
+        return name() + " at " + speed() + ": " + flows(map.tested()) + ", best efficiency " + best.efficiency()
+                + " at " + best.flow() + " and " + best.head();
     }
 }

@@ -2,12 +2,8 @@ package headrace.numeric;
 
 import java.util.Arrays;
 
-/**
- * A polynomial with real coefficients: {@code c₀ + c₁·x + c₂·x² + …}.
- *
- * <p>Evaluation by Horner's rule allocates nothing.
- */
-public final class Polynomial {
+/** A polynomial with real coefficients: {@code c₀ + c₁·x + c₂·x² + …}. */
+public final class Polynomial implements SmoothCurve {
     private final double[] ascending;
 
     private Polynomial(double[] ascending) {
@@ -19,7 +15,7 @@ public final class Polynomial {
         return new Polynomial(ascending.length == 0 ? new double[1] : ascending.clone());
     }
 
-    /** Returns the highest power that it is written with. */
+    @Override
     public int degree() {
         return ascending.length - 1;
     }
@@ -34,7 +30,8 @@ public final class Polynomial {
         return ascending.clone();
     }
 
-    /** Returns the value at x. */
+    /** Returns the value at x, by Horner's rule. */
+    @Override
     public double valueAt(double x) {
         double value = ascending[ascending.length - 1];
         for (int i = ascending.length - 2; i >= 0; i--) {
@@ -43,7 +40,7 @@ public final class Polynomial {
         return value;
     }
 
-    /** Returns the slope at x. */
+    @Override
     public double slopeAt(double x) {
         double value = 0;
         for (int i = ascending.length - 1; i > 0; i--) {
@@ -70,7 +67,7 @@ public final class Polynomial {
         return new Polynomial(sum);
     }
 
-    /** Returns so many times this. */
+    @Override
     public Polynomial times(double factor) {
         return new Polynomial(Arrays.stream(ascending).map(c -> factor * c).toArray());
     }
@@ -86,7 +83,7 @@ public final class Polynomial {
         return new Polynomial(product);
     }
 
-    /** Returns the polynomial in x whose value is this one's at {@code factor·x}. */
+    @Override
     public Polynomial ofScaled(double factor) {
         double[] scaled = ascending.clone();
         double power = 1;
@@ -95,6 +92,27 @@ public final class Polynomial {
             scaled[i] *= power;
         }
         return new Polynomial(scaled);
+    }
+
+    /** Returns the polynomial whose value at x is this one's at {@code x − by}. */
+    public Polynomial shiftedBy(double by) {
+        double[] shifted = ascending.clone();
+        for (int i = 0; i < shifted.length; i++) {
+            for (int j = shifted.length - 2; j >= i; j--) {
+                shifted[j] -= by * shifted[j + 1];
+            }
+        }
+        return new Polynomial(shifted);
+    }
+
+    @Override
+    public double[] breaksIn(double low, double high) {
+        return new double[0];
+    }
+
+    @Override
+    public Polynomial pieceAt(double x) {
+        return this;
     }
 
     /**

@@ -1,0 +1,88 @@
+package headrace.curve;
+
+import headrace.curve.PumpMap.Range;
+import headrace.problem.Refusal;
+import headrace.units.Flow;
+import headrace.units.Head;
+import headrace.units.Power;
+import headrace.units.Ratio;
+import headrace.units.Speed;
+
+/** The sentences with which a pump curve refuses what it cannot say. */
+final class CurveRefusals {
+    private CurveRefusals() {}
+
+    static Refusal flow(PumpCurve curve, Flow flow, Range range, boolean extended) {
+        return new Refusal(
+                CurveProblem.FLOW_OUT_OF_RANGE,
+                "Asked for the curve of " + curve.name() + " at " + flow,
+                "At " + curve.speed() + " it covers " + curve.flows(range),
+                extended
+                        ? "Ask for the point at that flow, which is marked as extended"
+                        : "Ask within that range, extend the curve by choice, or test the pump at that flow");
+    }
+
+    static Refusal extension(PumpCurve curve, Flow flow) {
+        return new Refusal(
+                CurveProblem.FLOW_OUT_OF_RANGE,
+                "Asked to extend the curve of " + curve.name() + " to " + flow,
+                "A curve can be extended to a flow of 0 or more",
+                "Check the sign");
+    }
+
+    static Refusal head(PumpCurve curve, Head head, Range range, double[] heads) {
+        return new Refusal(
+                CurveProblem.HEAD_OUT_OF_RANGE,
+                "Asked for the flow at which " + curve.name() + " has a head of " + head + " at " + curve.speed(),
+                "Over " + curve.flows(range) + " it has heads from " + Head.metres(heads[0]) + " to "
+                        + Head.metres(heads[1]),
+                "Ask within those heads, or change the speed");
+    }
+
+    /** A duty misses the curve beyond its last point, before its first one, or for want of head altogether. */
+    static Refusal duty(PumpCurve curve, Duty duty, Range range) {
+        Speed slowest = curve.speedAtWhich(duty.flow(), range.high());
+        String possible = "The curve begins at " + curve.flows(range) + " at " + curve.speed()
+                + ", and the duty asks for less flow at its head";
+        if (slowest.si() > 0) {
+            Ratio share = slowest.over(curve.speed());
+            Head least = Head.metres(curve.headMetres(duty.flow().si(), share.value()));
+            if (duty.head().compareTo(least) < 0) {
+                possible = "At that flow the curve begins with a head of " + least + " at " + slowest
+                        + ", where it covers " + curve.flowsAtShare(range, share);
+            }
+        }
+        return new Refusal(
+                CurveProblem.DUTY_OUT_OF_RANGE,
+                "Asked for the speed at which " + curve.name() + " delivers " + duty,
+                possible,
+                "Choose a pump whose tested range holds the duty, or extend this curve and take the marked point");
+    }
+
+    static Refusal speed(PumpCurve curve, Speed asked, Speed slowest, String fastest) {
+        return new Refusal(
+                CurveProblem.SPEED_OUT_OF_RANGE,
+                "Asked for the curve of " + curve.name() + " at " + asked,
+                "With the efficiency over speed as "
+                        + curve.efficiencyOverSpeed().name() + " the speed must be above " + slowest + fastest,
+                "Leave a stopped pump out, or choose another efficiency model");
+    }
+
+    static Refusal meaningless(PumpCurve curve, CurveProblem problem, Flow flow, Range tested) {
+        double q = flow.si();
+        return new Refusal(
+                problem,
+                "Asked for a point at " + flow + " on the extended curve of " + curve.name() + ", where it gives "
+                        + Head.metres(curve.headMetres(q, 1)) + " and " + Power.watts(curve.shaftWatts(q, 1)),
+                "The tested range is " + curve.flows(tested),
+                "Extend less far, or test the pump up to the flow you need");
+    }
+
+    static Refusal aboveWhole(String what, Ratio efficiency, Object liquid) {
+        return new Refusal(
+                CurveProblem.EFFICIENCY_ABOVE_ONE,
+                what + " has an efficiency of " + efficiency,
+                "A pump gives less hydraulic power than it takes at its shaft, in " + liquid + " too",
+                "Check the units of flow, head and power");
+    }
+}

@@ -1,0 +1,100 @@
+package headrace.curve;
+
+/**
+ * Head and shaft power over flow and speed on bare doubles: flow in m³/s, speed as a share of the tested speed.
+ *
+ * <p>Every flow at every speed belongs to one flow of the test, its homologous flow; the tested range is a range of
+ * those. The three values allocate nothing and check nothing.
+ */
+sealed interface PumpMap permits SimilarityMap {
+    /** Rounding: flows that differ by this share of the greatest count as the same. */
+    double ROUNDING = 1e-9;
+
+    /** Returns the head in m. */
+    double headMetres(double q, double s);
+
+    /** Returns the shaft power in W. */
+    double shaftWatts(double q, double s);
+
+    /** Returns hydraulic over shaft power. */
+    double efficiency(double q, double s);
+
+    /** Returns the flow of the test to which a flow at a speed belongs. */
+    double homologous(double q, double s);
+
+    /** Returns the flow at a speed to which a flow of the test belongs. */
+    double actual(double x, double s);
+
+    /** Returns the point of best efficiency at a speed, inside the tested range. */
+    Best bestAt(double s);
+
+    /** Returns every flow at which the head has a value at a speed, increasing, inside a range of homologous flows. */
+    double[] flowsAt(double metres, double s, Range range);
+
+    /** Returns the stretch over which the head rises most at a speed, inside the tested range. */
+    Rise headRise(double s);
+
+    /** Returns the stretch over which the shaft power falls most at a speed, inside the tested range. */
+    Rise powerFall(double s);
+
+    /** Returns the least and the greatest head at a speed inside a range of homologous flows. */
+    double[] extremeHeads(double s, Range range);
+
+    /**
+     * Returns the speed at which the map has a head at a flow, inside a range of homologous flows, or infinity if there
+     * is none. Allocates nothing.
+     */
+    double speedRatio(double q, double metres, Range range);
+
+    /** Returns the least shaft power at the tested speed, inside the tested range. */
+    double leastWatts();
+
+    /** Returns how the efficiency changes with speed. */
+    EfficiencyOverSpeed model();
+
+    /** Returns this map with another model of efficiency over speed. */
+    PumpMap with(EfficiencyOverSpeed model);
+
+    /** Returns the tested range. */
+    Range tested();
+
+    /** Returns the best efficiency at the tested speed, on which the efficiency model rests. */
+    double testedBest();
+
+    /**
+     * A point of best efficiency.
+     *
+     * @param flow its flow
+     * @param efficiency its efficiency
+     */
+    record Best(double flow, double efficiency) {}
+
+    /**
+     * A stretch over which something rises or falls.
+     *
+     * @param from the flow at which it begins
+     * @param to the flow at which it ends
+     * @param by the change, 0 if there is none
+     */
+    record Rise(double from, double to, double by) {}
+
+    /**
+     * A range of homologous flows.
+     *
+     * @param low the least
+     * @param high the greatest
+     */
+    record Range(double low, double high) {
+        boolean holds(double x) {
+            return x >= low - ROUNDING * high && x <= high * (1 + ROUNDING);
+        }
+
+        Range including(double x) {
+            return new Range(Math.min(low, x), Math.max(high, x));
+        }
+
+        boolean reaches(Range other) {
+            return low <= other.low && high >= other.high;
+        }
+    }
+}

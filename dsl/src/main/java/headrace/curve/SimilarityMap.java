@@ -1,0 +1,209 @@
+package headrace.curve;
+
+import headrace.numeric.Polynomial;
+import headrace.numeric.SmoothCurve;
+
+/**
+ * The map that the affinity laws make of a curve at one speed.
+ *
+ * <p>Every speed is the tested one seen at another scale: {@code H(Q,s) = s²·h(Q/s)} and {@code P(Q,s) = s³·p(Q/s)},
+ * the latter changed by the efficiency model. Written so, nothing grows without bound as the speed falls, as the terms
+ * {@code Qⁱ·s^(2−i)} do.
+ *
+ * @param head the head in m at the tested speed
+ * @param power the shaft power in W at the tested speed
+ * @param tested the tested flows
+ * @param weight density times gravity
+ * @param model how the efficiency changes with speed
+ * @param testedBest the best efficiency at the tested speed
+ */
+record SimilarityMap(
+        SmoothCurve head, SmoothCurve power, Range tested, double weight, EfficiencyOverSpeed model, double testedBest)
+        implements PumpMap {
+    private static final int MOST_STEPS = 200;
+    private static final double ROOT_ROUNDING = 1e-15;
+
+    static SimilarityMap of(SmoothCurve head, SmoothCurve power, Range tested, double weight) {
+        SimilarityMap plain = new SimilarityMap(head, power, tested, weight, EfficiencyOverSpeed.affinity(), 0);
+        double best = plain.bestAt(1).efficiency();
+        return new SimilarityMap(head, power, tested, weight, EfficiencyOverSpeed.correlation(), best);
+    }
+
+    @Override
+    public SimilarityMap with(EfficiencyOverSpeed other) {
+        return new SimilarityMap(head, power, tested, weight, other, testedBest);
+    }
+
+    SimilarityMap withDensityTimes(double factor) {
+        return new SimilarityMap(head, power.times(factor), tested, weight * factor, model, testedBest);
+    }
+
+    @Override
+    public double headMetres(double q, double s) {
+        return s * s * head.valueAt(q / s);
+    }
+
+    @Override
+    public double shaftWatts(double q, double s) {
+        return model.shaftWatts(s * s * s * power.valueAt(q / s), s, testedBest);
+    }
+
+    @Override
+    public double efficiency(double q, double s) {
+        return weight * q * headMetres(q, s) / shaftWatts(q, s);
+    }
+
+    @Override
+    public double homologous(double q, double s) {
+        return q / s;
+    }
+
+    @Override
+    public double actual(double x, double s) {
+        return x * s;
+    }
+
+    /** The model is linear in power, so that the same search serves at every speed. */
+    @Override
+    public Best bestAt(double s) {
+        double cube = s * s * s;
+        double shift = model.shaftWatts(0, s, testedBest) / cube;
+        double scale = model.shaftWatts(cube, s, testedBest) / cube - shift;
+        double[] stops = SmoothCurve.stops(tested.low(), tested.high(), head.breaksIn(tested.low(), tested.high()));
+        Best best = new Best(0, Double.NEGATIVE_INFINITY);
+        for (int i = 1; i < stops.length; i++) {
+            double middle = 0.5 * (stops[i - 1] + stops[i]);
+            Polynomial hydraulic = head.pieceAt(middle).times(Polynomial.of(0, weight));
+            Polynomial shaft = power.pieceAt(middle).times(scale).plus(Polynomial.of(shift));
+            Best local = bestOf(hydraulic, shaft, stops[i - 1], stops[i]);
+            best = local.efficiency() > best.efficiency() ? local : best;
+        }
+        return new Best(best.flow() * s, best.efficiency());
+    }
+
+    /** Efficiency is stationary where Pu'·P = Pu·P', the root of a polynomial: no maximum is missed. */
+    private static Best bestOf(Polynomial hydraulic, Polynomial shaft, double low, double high) {
+        Polynomial stationary = hydraulic
+                .derivative()
+                .times(shaft)
+                .plus(hydraulic.times(shaft.derivative()).times(-1));
+        Best best = new Best(low, hydraulic.valueAt(low) / shaft.valueAt(low));
+        for (double q : SmoothCurve.stops(low, high, stationary.rootsIn(low, high))) {
+            double efficiency = hydraulic.valueAt(q) / shaft.valueAt(q);
+            best = efficiency > best.efficiency() ? new Best(q, efficiency) : best;
+        }
+        return best;
+    }
+
+    @Override
+    public double[] flowsAt(double metres, double s, Range range) {
+        double[] found = head.argumentsOf(metres / (s * s), range.low(), range.high());
+        for (int i = 0; i < found.length; i++) {
+            found[i] *= s;
+        }
+        return found;
+    }
+
+    @Override
+    public Rise headRise(double s) {
+        return moved(greatestRise(head), s, s * s);
+    }
+
+    @Override
+    public Rise powerFall(double s) {
+        double cube = s * s * s;
+        double scale = model.shaftWatts(cube, s, testedBest) - model.shaftWatts(0, s, testedBest);
+        return moved(greatestRise(power.times(-1)), s, scale);
+    }
+
+    private static Rise moved(Rise rise, double s, double scale) {
+        return new Rise(rise.from() * s, rise.to() * s, rise.by() * scale);
+    }
+
+    private Rise greatestRise(SmoothCurve curve) {
+        double[] stops =
+                SmoothCurve.stops(tested.low(), tested.high(), curve.stationaryIn(tested.low(), tested.high()));
+        double foot = stops[0];
+        Rise greatest = new Rise(foot, foot, 0);
+        for (double q : stops) {
+            double by = curve.valueAt(q) - curve.valueAt(foot);
+            greatest = by > greatest.by() ? new Rise(foot, q, by) : greatest;
+            foot = by < 0 ? q : foot;
+        }
+        double nothing = ROUNDING * Math.abs(curve.valueAt(greatest.to()));
+        return greatest.by() > nothing ? greatest : new Rise(stops[0], stops[0], 0);
+    }
+
+    @Override
+    public double[] extremeHeads(double s, Range range) {
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (double q : SmoothCurve.stops(range.low(), range.high(), head.stationaryIn(range.low(), range.high()))) {
+            least = Math.min(least, head.valueAt(q));
+            greatest = Math.max(greatest, head.valueAt(q));
+        }
+        return new double[] {least * s * s, greatest * s * s};
+    }
+
+    @Override
+    public double leastWatts() {
+        double least = Double.POSITIVE_INFINITY;
+        double[] stationary = power.stationaryIn(tested.low(), tested.high());
+        for (double q : SmoothCurve.stops(tested.low(), tested.high(), stationary)) {
+            least = Math.min(least, power.valueAt(q));
+        }
+        return least;
+    }
+
+    @Override
+    public double speedRatio(double q, double metres, Range range) {
+        double s;
+        if (q == 0) {
+            s = Math.sqrt(metres / head.valueAt(0));
+        } else if (head instanceof Polynomial formula && formula.degree() <= 2 && formula.coefficient(0) > 0) {
+            s = closedForm(formula, q, metres);
+        } else {
+            s = q / meeting(metres / (q * q), range);
+        }
+        return s > 0 && range.holds(q / s) ? s : Double.POSITIVE_INFINITY;
+    }
+
+    /** Solves a₀s² + a₁Qs + (a₂Q² − H) = 0 in the arrangement that subtracts no nearly equal numbers. */
+    private static double closedForm(Polynomial formula, double q, double metres) {
+        double a = formula.coefficient(0);
+        double b = formula.coefficient(1) * q;
+        double c = formula.coefficient(2) * q * q - metres;
+        double root = Math.sqrt(b * b - 4 * a * c);
+        return b > 0 ? -2 * c / (b + root) : (root - b) / (2 * a);
+    }
+
+    /**
+     * Returns the x at which the curve meets the parabola k·x², by Newton's method kept inside its bracket, or 0 if the
+     * curve is not above the parabola where the range begins and below it where the range ends.
+     */
+    private double meeting(double k, Range range) {
+        double low = Math.max(0, range.low() - ROUNDING * range.high());
+        double high = range.high() * (1 + ROUNDING);
+        if (!(head.valueAt(low) >= k * low * low && head.valueAt(high) <= k * high * high)) {
+            return 0;
+        }
+        double x = 0.5 * (low + high);
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double above = head.valueAt(x) - k * x * x;
+            if (above >= 0) {
+                low = x;
+            } else {
+                high = x;
+            }
+            double next = x - above / (head.slopeAt(x) - 2 * k * x);
+            if (!(next >= low && next <= high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - x) <= ROOT_ROUNDING * x) {
+                return next;
+            }
+            x = next;
+        }
+        return x;
+    }
+}
