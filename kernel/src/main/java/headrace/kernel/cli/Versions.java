@@ -1,6 +1,6 @@
 package headrace.kernel.cli;
 
-import headrace.kernel.headless.Edition;
+import headrace.kernel.headless.page.Edition;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

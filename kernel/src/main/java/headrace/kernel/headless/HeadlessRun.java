@@ -1,8 +1,12 @@
 package headrace.kernel.headless;
 
+import headrace.kernel.headless.page.Edition;
+import headrace.kernel.headless.page.Page;
+import headrace.kernel.headless.page.PageFacts;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.session.Session;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -68,7 +72,7 @@ public final class HeadlessRun {
     private synchronized Ending write() {
         if (written == null) {
             written = stamped(execution.executed());
-            folder.write(written.notebook(), Page.of(input, written, edition));
+            folder.write(written.notebook(), page(written));
             conclude(written);
         }
         return written.ending();
@@ -90,23 +94,19 @@ public final class HeadlessRun {
                 .with("mimetype", "text/x-groovy")
                 .with("name", "groovy")
                 .with("version", edition.groovy());
-        return new Executed(
-                executed.notebook().withMetadata(metadata.with("language_info", language)),
-                executed.ending(),
-                executed.last(),
-                executed.failure());
+        return executed.with(executed.notebook().withMetadata(metadata.with("language_info", language)));
+    }
+
+    private String page(Executed executed) {
+        Optional<String> incomplete =
+                executed.ending() == Ending.COMPLETE ? Optional.empty() : Optional.of(executed.verdict());
+        String file = String.valueOf(input.file().getFileName());
+        return Page.of(executed.notebook(), new PageFacts(file, input.sha256(), incomplete, edition));
     }
 
     private void conclude(Executed executed) {
         terminal.say("");
-        terminal.say(
-                switch (executed.ending()) {
-                    case COMPLETE -> "All " + executed.last() + " cells of code ran.";
-                    case FAILED ->
-                        "Cell " + executed.last() + " failed ("
-                                + executed.failure().orElse("") + "). The cells after it" + " did not run.";
-                    case STOPPED -> "Stopped at cell " + executed.last() + ".";
-                });
+        terminal.say(executed.verdict());
         terminal.say("Notebook: " + folder.notebook());
         terminal.say("Page:     " + folder.page());
     }

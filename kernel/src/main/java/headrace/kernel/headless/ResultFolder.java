@@ -1,5 +1,6 @@
 package headrace.kernel.headless;
 
+import headrace.kernel.headless.page.Page;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
 import headrace.problem.Place;
@@ -16,9 +17,6 @@ import java.util.Optional;
  * link the input is reached, nor over a file that is not the result of an earlier run.
  */
 public final class ResultFolder {
-    /** Stands in the page and in the metadata of the notebook, and tells a later run that it may replace them. */
-    static final String MARK = "headrace-result";
-
     private static final Path DEFAULT = Path.of("headrace-out");
 
     private final Path notebook;
@@ -67,7 +65,7 @@ public final class ResultFolder {
                 return;
             }
             boolean same = Files.isSameFile(target, input);
-            if (same || !Files.readString(target).contains(MARK)) {
+            if (same || !Files.readString(target).contains(Page.MARK)) {
                 throw wouldOverwrite(target, same);
             }
         } catch (IOException e) {
@@ -97,7 +95,7 @@ public final class ResultFolder {
 
     /** Writes both files, each at once, so that a run that is cut off leaves no half file. */
     void write(Notebook executed, String html) {
-        Fields mark = executed.metadata().fields("headrace").with("file", MARK);
+        Fields mark = executed.metadata().fields("headrace").with("file", Page.MARK);
         write(
                 notebook,
                 executed.withMetadata(executed.metadata().with("headrace", mark))

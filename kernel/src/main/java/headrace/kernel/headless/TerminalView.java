@@ -1,6 +1,7 @@
 package headrace.kernel.headless;
 
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.headless.page.Html;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.notebook.CellOutput;
@@ -44,7 +44,7 @@ final class OutputHtml {
     private static Optional<String> drawing(MimeBundle bundle) {
         return Optional.ofNullable(bundle.forms().get("image/svg+xml"))
                 .flatMap(SafeMarkup::svg)
-                .map(svg -> "<figure>" + SafeMarkup.picture(svg, bundle.text()) + "</figure>");
+                .map(svg -> "<figure>" + svg.picture(bundle.text()) + "</figure>");
     }
 
     private static Optional<String> bitmap(MimeBundle bundle) {

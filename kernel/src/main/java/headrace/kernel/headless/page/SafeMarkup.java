@@ -1,4 +1,4 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -20,97 +20,23 @@ import javax.xml.stream.XMLStreamReader;
  * <p>Markup that is not well-formed XML is not copied at all, since browsers would read it in ways of their own.
  */
 final class SafeMarkup {
-    private static final Set<String> HTML = Set.of(
-            "a",
-            "abbr",
-            "article",
-            "aside",
-            "b",
-            "br",
-            "caption",
-            "code",
-            "col",
-            "colgroup",
-            "dd",
-            "del",
-            "details",
-            "div",
-            "dl",
-            "dt",
-            "em",
-            "figcaption",
-            "figure",
-            "footer",
-            "h1",
-            "h2",
-            "h3",
-            "h4",
-            "h5",
-            "h6",
-            "header",
-            "hr",
-            "i",
-            "img",
-            "ins",
-            "kbd",
-            "li",
-            "mark",
-            "ol",
-            "p",
-            "pre",
-            "q",
-            "s",
-            "samp",
-            "section",
-            "small",
-            "span",
-            "strong",
-            "sub",
-            "summary",
-            "sup",
-            "table",
-            "tbody",
-            "td",
-            "tfoot",
-            "th",
-            "thead",
-            "time",
-            "tr",
-            "u",
-            "ul",
-            "var",
-            "wbr");
+    private static final Set<String> HTML = words("""
+            a abbr article aside b br caption code col colgroup dd del details div dl dt em figcaption
+            figure footer h1 h2 h3 h4 h5 h6 header hr i img ins kbd li mark ol p pre q s samp section
+            small span strong sub summary sup table tbody td tfoot th thead time tr u ul var wbr
+            """);
 
-    private static final Set<String> EMPTY = Set.of("br", "col", "hr", "img", "wbr");
+    private static final Set<String> EMPTY = words("br col hr img wbr");
 
-    private static final Set<String> HTML_ATTRIBUTES = Set.of(
-            "align", "alt", "class", "colspan", "dir", "height", "href", "lang", "open", "role", "rowspan", "scope",
-            "span", "src", "start", "style", "title", "width");
+    private static final Set<String> HTML_ATTRIBUTES = words("""
+            align alt class colspan dir height href lang open role rowspan scope span src start style
+            title width
+            """);
 
-    private static final Set<String> SVG = Set.of(
-            "circle",
-            "clippath",
-            "defs",
-            "desc",
-            "ellipse",
-            "g",
-            "line",
-            "lineargradient",
-            "marker",
-            "mask",
-            "path",
-            "pattern",
-            "polygon",
-            "polyline",
-            "radialgradient",
-            "rect",
-            "stop",
-            "svg",
-            "symbol",
-            "text",
-            "title",
-            "tspan",
-            "use");
+    private static final Set<String> SVG = words("""
+            circle clippath defs desc ellipse g line lineargradient marker mask path pattern polygon
+            polyline radialgradient rect stop svg symbol text title tspan use
+            """);
 
     private static final Pattern LINK = Pattern.compile("(?i)(?:https?://|mailto:|#).*");
 
@@ -129,6 +55,10 @@ final class SafeMarkup {
 
     private SafeMarkup(String markup) throws XMLStreamException {
         reader = FACTORY.createXMLStreamReader(new StringReader(markup));
+    }
+
+    private static Set<String> words(String text) {
+        return Set.of(text.strip().split("\\s+"));
     }
 
     private static XMLInputFactory factory() {
@@ -152,27 +82,36 @@ final class SafeMarkup {
         }
     }
 
+    /**
+     * A drawing that was made harmless.
+     *
+     * @param svg the drawing
+     * @param label what it shows, in words; empty if it does not say
+     */
+    record Drawing(String svg, String label) {
+        /** Returns the drawing as the address of a picture. */
+        String address() {
+            return "data:image/svg+xml;base64,"
+                    + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
+        }
+
+        /** Returns the drawing as a picture, with words for those who cannot see it. */
+        String picture(String otherwise) {
+            return "<img src=\"" + address() + "\" alt=\"" + Html.escaped(label.isBlank() ? otherwise : label) + "\">";
+        }
+    }
+
     /** Returns the harmless part of a drawing, or empty if it is not well formed or no drawing. */
-    static Optional<String> svg(String drawing) {
+    static Optional<Drawing> svg(String drawing) {
         try {
             SafeMarkup safe = new SafeMarkup(drawing.strip());
             while (safe.reader.next() != XMLStreamConstants.START_ELEMENT) {
                 continue;
             }
-            if (!safe.reader.getLocalName().equals("svg")) {
-                return Optional.empty();
-            }
-            safe.copyDrawing();
-            return Optional.of(safe.out.toString());
+            return safe.reader.getLocalName().equals("svg") ? Optional.of(safe.drawing()) : Optional.empty();
         } catch (XMLStreamException | RuntimeException e) {
             return Optional.empty();
         }
-    }
-
-    /** Returns a picture of a drawing that was made harmless. */
-    static String picture(String safeDrawing, String alt) {
-        String base64 = Base64.getEncoder().encodeToString(safeDrawing.getBytes(StandardCharsets.UTF_8));
-        return "<img src=\"data:image/svg+xml;base64," + base64 + "\" alt=\"" + Html.escaped(alt) + "\">";
     }
 
     /** Copies what stands in the element whose start was just read, up to and past its end. */
@@ -189,7 +128,7 @@ final class SafeMarkup {
     private void copyElement() throws XMLStreamException {
         String name = reader.getLocalName().toLowerCase(Locale.ROOT);
         if (name.equals("svg")) {
-            copyAsPicture();
+            out.append(drawing().picture("Drawing"));
         } else if (!HTML.contains(name)) {
             skip();
         } else {
@@ -230,13 +169,14 @@ final class SafeMarkup {
         out.append(' ').append(name).append("=\"").append(Html.escaped(value)).append('"');
     }
 
-    private void copyAsPicture() throws XMLStreamException {
+    /** Takes the drawing whose start was just read. */
+    private Drawing drawing() throws XMLStreamException {
         String label = reader.getAttributeValue(null, "aria-label");
         int before = out.length();
         copyDrawing();
-        String drawing = out.substring(before);
+        String svg = out.substring(before);
         out.setLength(before);
-        out.append(picture(drawing, label == null ? "Drawing" : label));
+        return new Drawing(svg, label == null ? "" : label);
     }
 
     private void copyDrawing() throws XMLStreamException {

@@ -1,47 +1,14 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 import java.util.Set;
 
 /** Marks what the parts of a script are, for the page's quiet colours. It never changes the text. */
 final class GroovyColours {
-    private static final Set<String> KEYWORDS = Set.of(
-            "as",
-            "assert",
-            "break",
-            "case",
-            "catch",
-            "class",
-            "continue",
-            "def",
-            "default",
-            "do",
-            "else",
-            "enum",
-            "extends",
-            "false",
-            "final",
-            "finally",
-            "for",
-            "if",
-            "implements",
-            "import",
-            "in",
-            "instanceof",
-            "interface",
-            "new",
-            "null",
-            "package",
-            "return",
-            "static",
-            "super",
-            "switch",
-            "this",
-            "throw",
-            "true",
-            "try",
-            "var",
-            "void",
-            "while");
+    private static final Set<String> KEYWORDS = words("""
+            as assert break case catch class continue def default do else enum extends false final
+            finally for if implements import in instanceof interface new null package return static
+            super switch this throw true try var void while
+            """);
 
     private final String code;
     private final StringBuilder out = new StringBuilder();
@@ -59,6 +26,10 @@ final class GroovyColours {
             colours.takePart();
         }
         return colours.out.toString();
+    }
+
+    private static Set<String> words(String text) {
+        return Set.of(text.strip().split("\\s+"));
     }
 
     private void takePart() {

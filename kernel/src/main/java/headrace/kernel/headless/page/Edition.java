@@ -1,4 +1,4 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 import java.time.LocalDate;
 

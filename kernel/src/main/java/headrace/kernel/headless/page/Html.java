@@ -1,11 +1,11 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 /** Text as part of a page. */
-final class Html {
+public final class Html {
     private Html() {}
 
     /** Returns the text so that it shows as it is, in an element as well as in a quoted attribute. */
-    static String escaped(String text) {
+    public static String escaped(String text) {
         StringBuilder out = new StringBuilder(text.length() + 16);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
@@ -26,7 +26,7 @@ final class Html {
     }
 
     /** Returns printed text without the colour commands of terminals. */
-    static String withoutColours(String text) {
+    public static String withoutColours(String text) {
         return text.indexOf('\u001b') < 0 ? text : text.replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "");
     }
 }

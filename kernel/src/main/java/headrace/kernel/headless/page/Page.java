@@ -1,7 +1,8 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
-import headrace.kernel.headless.MarkdownText.Section;
+import headrace.kernel.headless.page.MarkdownText.Section;
 import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.Notebook;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,7 +16,10 @@ import java.util.Locale;
  * The page of a run: one file that holds everything it shows, loads nothing and runs nothing. Every text that comes
  * from the notebook, its results or a file's name is escaped.
  */
-final class Page {
+public final class Page {
+    /** Stands in each page, so that a later run knows that it may replace the file. */
+    public static final String MARK = "headrace-result";
+
     private static final String POLICY =
             "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';" + " form-action 'none'";
 
@@ -23,23 +27,19 @@ final class Page {
 
     private static final int DEEPEST_LISTED = 3;
 
-    private final RunInput input;
-    private final Executed executed;
-    private final Edition edition;
+    private final PageFacts facts;
     private final List<Section> sections = new ArrayList<>();
     private final StringBuilder body = new StringBuilder();
     private String title = "";
 
-    private Page(RunInput input, Executed executed, Edition edition) {
-        this.input = input;
-        this.executed = executed;
-        this.edition = edition;
+    private Page(PageFacts facts) {
+        this.facts = facts;
     }
 
-    /** Returns the page as HTML. */
-    static String of(RunInput input, Executed executed, Edition edition) {
-        Page page = new Page(input, executed, edition);
-        List<Cell> cells = executed.notebook().cells();
+    /** Returns the page of an executed notebook as HTML. */
+    public static String of(Notebook executed, PageFacts facts) {
+        Page page = new Page(facts);
+        List<Cell> cells = executed.cells();
         for (int i = 0; i < cells.size(); i++) {
             page.add(cells.get(i), i);
         }
@@ -88,8 +88,9 @@ final class Page {
     }
 
     private String html() {
-        String shownTitle = Html.escaped(title.isEmpty() ? input.name() : title);
-        String file = Html.escaped(String.valueOf(input.file().getFileName()));
+        String file = Html.escaped(facts.file());
+        String shownTitle = title.isEmpty() ? file : Html.escaped(title);
+        Edition edition = facts.edition();
         return """
                 <!doctype html>
                 <html lang="en">
@@ -115,7 +116,7 @@ final class Page {
                 """.formatted(
                         POLICY,
                         Html.escaped(edition.headrace()),
-                        ResultFolder.MARK,
+                        MARK,
                         shownTitle,
                         style(),
                         file,
@@ -128,16 +129,9 @@ final class Page {
     }
 
     private String state() {
-        String cause = executed.failure().map(Html::escaped).orElse("");
-        return switch (executed.ending()) {
-            case COMPLETE -> "";
-            case FAILED ->
-                "<p class=\"incomplete\"><strong>Not complete.</strong> Cell " + executed.last() + " failed (" + cause
-                        + "); the cells after it did not run.</p>\n";
-            case STOPPED ->
-                "<p class=\"incomplete\"><strong>Not complete.</strong> The run was stopped at cell " + executed.last()
-                        + " by its user.</p>\n";
-        };
+        return facts.incomplete()
+                .map(why -> "<p class=\"incomplete\"><strong>Not complete.</strong> " + Html.escaped(why) + "</p>\n")
+                .orElse("");
     }
 
     private String contents() {
@@ -154,6 +148,7 @@ final class Page {
     }
 
     private String footer(String file) {
+        Edition edition = facts.edition();
         return """
                 <footer>
                 <h2>About this page</h2>
@@ -167,7 +162,7 @@ final class Page {
                 </footer>
                 """.formatted(
                         file,
-                        input.sha256(),
+                        facts.sha256(),
                         Html.escaped(edition.headrace()),
                         Html.escaped(edition.jdk()),
                         Html.escaped(edition.groovy()));

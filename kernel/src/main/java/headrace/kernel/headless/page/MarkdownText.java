@@ -1,9 +1,8 @@
-package headrace.kernel.headless;
+package headrace.kernel.headless.page;
 
 import headrace.kernel.notebook.Fields;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Base64;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class MarkdownText {
 
     private final Node document;
     private final List<Section> sections = new ArrayList<>();
-    private final Map<Node, String> anchors = new java.util.IdentityHashMap<>();
+    private final Map<Node, String> anchors = new IdentityHashMap<>();
 
     /**
      * A heading.
@@ -168,11 +167,10 @@ final class MarkdownText {
                 return Optional.empty();
             }
             Fields forms = attachments.fields(destination.substring(ATTACHMENT.length()));
-            Optional<String> drawing = forms.text("image/svg+xml").flatMap(SafeMarkup::svg);
+            Optional<String> drawing =
+                    forms.text("image/svg+xml").flatMap(SafeMarkup::svg).map(SafeMarkup.Drawing::address);
             if (drawing.isPresent()) {
-                byte[] bytes = drawing.get().getBytes(StandardCharsets.UTF_8);
-                return Optional.of(
-                        "data:image/svg+xml;base64," + Base64.getEncoder().encodeToString(bytes));
+                return drawing;
             }
             return BITMAPS.stream()
                     .sorted()
