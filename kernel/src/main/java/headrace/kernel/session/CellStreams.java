@@ -1,21 +1,26 @@
 package headrace.kernel.session;
 
 import headrace.problem.Refusal;
+import headrace.work.Stopped;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Function;
 
 /** The three standard streams of one cell, between bytes and its {@link Output}. */
 final class CellStreams {
     private final Output output;
+    private final Function<Throwable, Fault> faults;
     private final Utf8 printed = new Utf8();
     private final Utf8 printedErrors = new Utf8();
     private ByteBuffer line = ByteBuffer.allocate(0);
 
-    CellStreams(Output output) {
+    CellStreams(Output output, Function<Throwable, Fault> faults) {
         this.output = output;
+        this.faults = faults;
     }
 
     Output output() {
@@ -29,6 +34,15 @@ final class CellStreams {
             output.printError(text);
         } else if (!text.isEmpty()) {
             output.print(text);
+        }
+    }
+
+    /** Tells what ended a thread that the cell started. That it was stopped with its cell is no news. */
+    void uncaught(Thread thread, Throwable thrown) {
+        if (!(thrown instanceof Stopped)) {
+            List<String> lines = faults.apply(thrown).lines();
+            output.printError(
+                    "A thread of this cell, " + thread.getName() + ", ended with\n" + String.join("\n", lines) + "\n");
         }
     }
 

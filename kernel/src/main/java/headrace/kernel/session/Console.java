@@ -8,6 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinWorkerThread;
+import java.util.function.Function;
 
 /**
  * The process's standard streams, led to the cell that the printing thread belongs to.
@@ -23,10 +24,13 @@ final class Console {
 
     private Console() {}
 
-    /** Leads this thread's streams, and those of the threads that it starts from now on, to a cell. */
-    static void lead(Output output) {
+    /**
+     * Leads this thread's streams, and those of the threads that it starts from now on, to a cell. What such a thread
+     * throws and nobody catches is told there too.
+     */
+    static void lead(Output output, Function<Throwable, Fault> faults) {
         lay();
-        CellStreams streams = new CellStreams(output);
+        CellStreams streams = new CellStreams(output, faults);
         OF_THREAD.set(streams);
         latest = streams;
     }
@@ -52,6 +56,19 @@ final class Console {
             System.setOut(stream(System.out, false));
             System.setErr(stream(System.err, true));
             System.setIn(new Lines(System.in));
+            Thread.UncaughtExceptionHandler own = Thread.getDefaultUncaughtExceptionHandler();
+            Thread.setDefaultUncaughtExceptionHandler((thread, thrown) -> uncaught(thread, thrown, own));
+        }
+    }
+
+    private static void uncaught(Thread thread, Throwable thrown, Thread.UncaughtExceptionHandler own) {
+        CellStreams cell = current();
+        if (cell != null) {
+            cell.uncaught(thread, thrown);
+        } else if (own != null) {
+            own.uncaughtException(thread, thrown);
+        } else {
+            thrown.printStackTrace();
         }
     }
 

@@ -1,30 +1,172 @@
 package headrace.kernel.session;
 
+import groovy.lang.MissingMethodException;
+import groovy.lang.MissingPropertyException;
+import headrace.kernel.session.cell.ExitAsked;
 import headrace.problem.Refusal;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.UndeclaredThrowableException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import org.codehaus.groovy.control.CompilationFailedException;
+import org.codehaus.groovy.runtime.InvokerInvocationException;
+import org.codehaus.groovy.runtime.typehandling.GroovyCastException;
 
 /** Words a failure for the engineer who wrote the cell. */
 final class Faults {
-    private final CellSources sources;
+    private static final long MEGABYTE = 1 << 20;
 
-    Faults(CellSources sources) {
+    private final CellSources sources;
+    private final Names names;
+
+    /** Creates the wording for cells with these texts; names answer for what is misspelt. */
+    Faults(CellSources sources, Names names) {
         this.sources = sources;
+        this.names = names;
     }
 
-    Fault of(Throwable cause) {
-        String name = cause instanceof Refusal refusal
-                ? refusal.problem().anchor()
-                : cause.getClass().getSimpleName();
-        String message = Objects.requireNonNullElse(cause.getMessage(), "no further message");
-        List<String> lines = new ArrayList<>(message.lines().toList());
-        for (StackTraceElement frame : cause.getStackTrace()) {
-            sources.ofFile(frame.getFileName()).ifPresent(source -> {
-                lines.add(source.label() + ", line " + frame.getLineNumber() + ":");
-                lines.add("    " + source.line(frame.getLineNumber()).strip());
-            });
+    /** What explains a name that stands for nothing. */
+    interface Names {
+        /** Returns a refusal that names the nearest that exist, if the failure is about a name. */
+        Optional<Refusal> explain(Throwable failure);
+    }
+
+    /** Words what a cell threw, or why it did not compile. */
+    Fault of(Throwable thrown) {
+        try {
+            return worded(unwrapped(thrown));
+        } catch (RuntimeException | StackOverflowError e) {
+            String what = thrown.getClass().getSimpleName();
+            return new Fault(what, what, List.of(what + ", which failed again when it was asked for its message"));
         }
-        return new Fault(name, message, lines);
+    }
+
+    /** Words that the user stopped a cell. */
+    Fault stopped(StackTraceElement[] frames) {
+        return refused(
+                new Refusal(
+                        SessionProblem.CELL_STOPPED,
+                        "The cell was stopped",
+                        "What it had assigned until then stays",
+                        "Run it again when it is wanted"),
+                frames);
+    }
+
+    /** Words that a cell could not be stopped. */
+    Fault leftBehind(StackTraceElement[] frames) {
+        return refused(
+                new Refusal(
+                        SessionProblem.CELL_LEFT_BEHIND,
+                        "The cell was told to stop but hears nothing: it sits in " + sources.calledFromCell(frames),
+                        "The session goes on without it and keeps its variables; the cell goes on until it ends by itself",
+                        "Restart if it uses the processor or holds what other cells need"),
+                frames);
+    }
+
+    private Fault worded(Throwable failure) {
+        if (failure instanceof CompilationFailedException uncompiled) {
+            return new CompileFaults(sources).of(uncompiled);
+        }
+        StackTraceElement[] frames = failure.getStackTrace();
+        if (failure instanceof Refusal refusal) {
+            return refused(refusal, frames);
+        }
+        if (failure instanceof StackOverflowError) {
+            return refused(tooDeep(), frames);
+        }
+        if (failure instanceof OutOfMemoryError) {
+            return refused(memoryUsedUp(), frames);
+        }
+        if (failure instanceof ExitAsked exit) {
+            return refused(exitRefused(exit), frames);
+        }
+        if (failure instanceof MissingPropertyException || failure instanceof MissingMethodException) {
+            Optional<Refusal> named = names.explain(failure);
+            if (named.isPresent()) {
+                return refused(named.get(), frames);
+            }
+        }
+        return plain(failure);
+    }
+
+    private Fault refused(Refusal refusal, StackTraceElement[] frames) {
+        List<String> lines = new ArrayList<>(refusal.getMessage().lines().toList());
+        lines.addAll(sources.trace(frames));
+        return new Fault(refusal.problem().anchor(), refusal.getMessage(), lines);
+    }
+
+    private Fault plain(Throwable failure) {
+        String name = nameOf(failure);
+        String message = messageOf(failure);
+        List<String> lines = new ArrayList<>(
+                (message.isEmpty() ? name : name + ": " + message).lines().toList());
+        lines.addAll(sources.trace(failure.getStackTrace()));
+        Throwable cause = failure;
+        for (int i = 0; i < 3 && cause.getCause() != null; i++) {
+            cause = cause.getCause();
+            lines.addAll(("because of " + nameOf(cause) + ": " + messageOf(cause))
+                    .lines()
+                    .toList());
+            lines.addAll(sources.trace(cause.getStackTrace()));
+        }
+        return new Fault(name, message.isEmpty() ? name : message, lines);
+    }
+
+    private static String nameOf(Throwable failure) {
+        String simple = failure.getClass().getSimpleName();
+        return simple.isEmpty() ? failure.getClass().getName() : simple;
+    }
+
+    private String messageOf(Throwable failure) {
+        String message = failure.getMessage() == null ? "" : failure.getMessage();
+        if (failure instanceof GroovyCastException) {
+            message = message.replaceFirst(" due to: .*", "").replaceAll("\\b(?:[a-z]\\w*\\.)+([A-Z])", "$1");
+        }
+        return sources.relabelled(message);
+    }
+
+    /** Returns what went wrong inside of the wrappers that calls through the machinery put around it. */
+    private static Throwable unwrapped(Throwable thrown) {
+        Throwable inner = thrown;
+        while (inner.getCause() != null
+                && (inner instanceof InvokerInvocationException
+                        || inner instanceof InvocationTargetException
+                        || inner instanceof UndeclaredThrowableException
+                        || inner instanceof ExecutionException
+                        || inner instanceof CompletionException
+                        || inner instanceof ExceptionInInitializerError)) {
+            inner = inner.getCause();
+        }
+        return inner;
+    }
+
+    private static Refusal tooDeep() {
+        return new Refusal(
+                SessionProblem.TOO_DEEP,
+                "A method or closure called itself without end",
+                "Calls can be some ten thousand deep",
+                "Look for the call in the lines below and give it a case in which it stops");
+    }
+
+    private static Refusal memoryUsedUp() {
+        Runtime runtime = Runtime.getRuntime();
+        long used = (runtime.totalMemory() - runtime.freeMemory()) / MEGABYTE;
+        return new Refusal(
+                SessionProblem.MEMORY_USED_UP,
+                "The cell needed more memory than there is",
+                "Of " + runtime.maxMemory() / MEGABYTE + " MB, variables and what else is left now take " + used
+                        + " MB",
+                "Set variables that are no longer needed to null, or start with more memory (-Xmx)");
+    }
+
+    private static Refusal exitRefused(ExitAsked exit) {
+        return new Refusal(
+                SessionProblem.EXIT_REFUSED,
+                "The cell asked to end the process with exit code " + exit.status(),
+                "A cell can end itself, not the process that holds the session",
+                "Write return to leave the cell early, or shut the session down from outside");
     }
 }

@@ -2,19 +2,16 @@ package headrace.kernel.session;
 
 import groovy.lang.Closure;
 import groovy.lang.Script;
+import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
-import headrace.kernel.session.cell.Stop;
 import headrace.kernel.session.cell.Variables;
-import headrace.work.Watcher;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import org.codehaus.groovy.control.CompilerConfiguration;
-import org.codehaus.groovy.runtime.FormatHelper;
 import org.codehaus.groovy.runtime.InvokerHelper;
 
 /** A session whose cells are Groovy with the words of a script. */
@@ -23,19 +20,11 @@ public final class GroovySession implements Session {
     private final CellCompiler compiler = new CellCompiler(new CompilerConfiguration());
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
-    private final Faults faults = new Faults(sources);
+    private final Faults faults = new Faults(sources, failure -> Optional.empty());
     private CellThread thread = new CellThread(compiler.loader());
     private int count;
-    private int runs;
-    private volatile Running running;
-
-    /** One run of a cell. */
-    private static final class Running {
-        final CompletableFuture<Outcome> outcome = new CompletableFuture<>();
-        volatile Stop stop;
-        volatile Thread thread;
-        volatile boolean stopAsked;
-    }
+    private int asides;
+    private volatile CellRun running;
 
     @Override
     public synchronized int count() {
@@ -44,54 +33,55 @@ public final class GroovySession implements Session {
 
     @Override
     public Outcome run(String code, boolean kept, Output output) {
-        Running run = new Running();
         int number;
         String name;
         synchronized (this) {
-            runs++;
-            if (kept) {
-                count++;
-            }
-            number = count;
-            name = kept ? "Cell_" + number : "Aside_" + runs;
-            sources.put(name, kept ? "Cell " + number : "This cell", code);
-            running = run;
+            number = kept ? ++count : count;
+            name = kept ? "Cell_" + number : "Aside_" + ++asides;
         }
-        thread.submit(() -> {
-            run.thread = Thread.currentThread();
-            Outcome outcome = runHere(name, code, output, run);
-            Thread.interrupted();
-            run.outcome.complete(outcome);
-        });
-        Outcome outcome = run.outcome.join();
-        synchronized (this) {
-            running = null;
-            if (kept) {
-                String result =
-                        outcome instanceof Outcome.Value value ? value.bundle().text() : "";
-                history.add(new HistoryEntry(number, code, result));
-            }
+        sources.put(name, kept ? "Cell " + number : "This cell", code);
+        CellRun run = new CellRun(frames -> new Outcome.Failed(faults.leftBehind(frames)));
+        running = run;
+        thread.submit(() -> runHere(name, code, output, run));
+        Outcome outcome = run.await();
+        running = null;
+        if (run.wasLeftBehind()) {
+            thread.close();
+            thread = new CellThread(compiler.loader());
+        }
+        if (kept) {
+            keep(number, code, outcome);
         }
         return outcome;
     }
 
-    private Outcome runHere(String name, String code, Output output, Running run) {
-        Stop stop = Stop.begin();
-        run.stop = stop;
-        if (run.stopAsked) {
-            stop.raise();
-        }
-        Console.lead(output);
+    private synchronized void keep(int number, String code, Outcome outcome) {
+        String result = outcome instanceof Outcome.Value value ? value.bundle().text() : "";
+        history.add(new HistoryEntry(number, code, result));
+    }
+
+    /** Runs the cell on the cell thread. Whatever happens, the run ends. */
+    private void runHere(String name, String code, Output output, CellRun run) {
+        run.begin();
+        Console.lead(output, thrown -> faults.of(thrown));
+        Progress progress = new Progress(run::stopAsked, output, "progress-" + name);
         Outcome[] outcome = {new Outcome.Done()};
         try {
-            Work.watched(watcher(stop), () -> outcome[0] = evaluate(name, code));
-        } catch (Throwable failure) {
-            outcome[0] = new Outcome.Failed(faults.of(failure));
+            Work.watched(progress, () -> outcome[0] = evaluate(name, code));
+        } catch (Throwable thrown) {
+            outcome[0] = new Outcome.Failed(faults.of(thrown));
         } finally {
-            Console.release();
-            stop.end();
+            // A cell that swallowed the wish to stop was stopped all the same: what comes after it is not to run.
+            if (run.stopAsked()) {
+                outcome[0] = new Outcome.Failed(faults.stopped(run.stoppedAt()));
+            }
+            try {
+                progress.clear();
+            } finally {
+                Console.release();
+                run.end(outcome[0]);
+            }
         }
-        return outcome[0];
     }
 
     private Outcome evaluate(String name, String code) {
@@ -102,39 +92,17 @@ public final class GroovySession implements Session {
                 variables.keep(method, (Closure<?>) InvokerHelper.getMethodPointer(script, method));
             }
             Object value = script.run();
-            return value == null
-                    ? new Outcome.Done()
-                    : new Outcome.Value(MimeBundle.plain(FormatHelper.toString(value)));
+            return value == null ? new Outcome.Done() : new Outcome.Value(Display.of(value));
         } finally {
             compiler.forget(cell);
         }
     }
 
-    private static Watcher watcher(Stop stop) {
-        return new Watcher() {
-            @Override
-            public boolean stopped() {
-                return stop.isRaised();
-            }
-
-            @Override
-            public void progress(String what, double share) {}
-        };
-    }
-
     @Override
     public void interrupt() {
-        Running run = running;
+        CellRun run = running;
         if (run != null) {
-            run.stopAsked = true;
-            Stop stop = run.stop;
-            Thread on = run.thread;
-            if (stop != null) {
-                stop.raise();
-            }
-            if (on != null) {
-                on.interrupt();
-            }
+            run.stop();
         }
     }
 

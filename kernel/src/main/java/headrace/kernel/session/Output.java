@@ -29,7 +29,8 @@ public interface Output {
     void clear(boolean wait);
 
     /**
-     * Asks the user for a line.
+     * Asks the user for a line, and waits for it on the thread of the code that asks. When that thread is interrupted
+     * the cell is being stopped: the wait must then end, with any exception.
      *
      * @param secret whether the answer is hidden while typed
      * @return the answer, or empty where nobody can be asked

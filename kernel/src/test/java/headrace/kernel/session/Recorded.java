@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** An output that remembers all that it was told, in order. */
-final class Recorded implements Output {
+class Recorded implements Output {
     /** One call. */
     record Event(String kind, String text) {}
 

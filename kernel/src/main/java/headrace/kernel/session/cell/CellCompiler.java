@@ -5,6 +5,7 @@ import groovy.lang.Script;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
 import org.codehaus.groovy.ast.ModuleNode;
@@ -15,6 +16,10 @@ import org.codehaus.groovy.control.CompilerConfiguration;
  * time.
  */
 public final class CellCompiler {
+    static {
+        Exits.guard();
+    }
+
     private final KeptImports imports = new KeptImports();
     private final CellLoader loader;
     private ModuleNode parsed;
@@ -72,5 +77,8 @@ public final class CellCompiler {
         KeptVariables.rewrite(module.getStatementBlock());
         QuietAssignments.rewrite(module.getStatementBlock());
         imports.addTo(module);
+        if (!module.getStaticImports().containsKey("sleep")) {
+            module.addStaticImport(ClassHelper.make(Waiting.class), "pause", "sleep");
+        }
     }
 }

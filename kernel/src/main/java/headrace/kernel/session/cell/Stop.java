@@ -20,19 +20,20 @@ public final class Stop {
     private volatile boolean raised;
     private volatile boolean over;
 
+    /** Creates a wish that is not raised yet. */
+    public Stop() {}
+
     /**
-     * Binds this thread, and the threads that it starts from now on, to a new wish. Forgets the wishes of cells that
-     * have ended; until then their background threads still heed them.
+     * Binds this thread to the wish, and the threads that it starts from now on. Forgets the wishes of cells that have
+     * ended; until then their background threads still heed them.
      */
-    public static Stop begin() {
+    public void bind() {
         RAISED.removeIf(stop -> stop.over);
         anyRaised = !RAISED.isEmpty();
-        Stop stop = new Stop();
-        OF_THREAD.set(stop);
-        return stop;
+        OF_THREAD.set(this);
     }
 
-    /** Says that the cell has ended. To be called by the cell's own thread. */
+    /** Says that the cell has ended. To be called by the thread that was bound. */
     public void end() {
         over = true;
         OF_THREAD.remove();

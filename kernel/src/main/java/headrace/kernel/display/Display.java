@@ -1,0 +1,60 @@
+package headrace.kernel.display;
+
+import headrace.report.Shown;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Turns a value into what is shown of it.
+ *
+ * <p>A result of a calculation shows its verdict, tables, charts and notes; a list or map of such results shows each in
+ * turn; anything else shows its text.
+ */
+public final class Display {
+    private Display() {}
+
+    /** Returns what is shown of a value. Never throws for what the value's own {@code toString} does. */
+    public static MimeBundle of(Object value) {
+        if (value instanceof MimeBundle bundle) {
+            return bundle;
+        }
+        List<Shown> shown = shown(value);
+        return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
+    }
+
+    private static MimeBundle bundle(List<Shown> shown) {
+        Map<String, String> forms = new LinkedHashMap<>();
+        forms.put(
+                "text/plain",
+                String.join("\n\n", shown.stream().map(Shown::toText).toList()));
+        forms.put("text/html", ShownHtml.of(shown));
+        return new MimeBundle(forms);
+    }
+
+    /** Returns what a value, or each of the values in it, shows; nothing unless all of them are results. */
+    private static List<Shown> shown(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            List<Shown> all = new ArrayList<>();
+            map.forEach((key, each) -> report(each).ifPresent(shown -> all.add(titled(key, shown))));
+            return all.size() == map.size() ? all : List.of();
+        }
+        if (value instanceof Collection<?> several) {
+            List<Shown> all =
+                    several.stream().flatMap(each -> report(each).stream()).toList();
+            return all.size() == several.size() ? all : List.of();
+        }
+        return report(value).map(List::of).orElse(List.of());
+    }
+
+    private static Shown titled(Object key, Shown shown) {
+        return new Shown(PlainValue.text(key) + ": " + shown.title(), shown.lines(), shown.blocks());
+    }
+
+    private static Optional<Shown> report(Object value) {
+        return value instanceof Shown shown ? Optional.of(shown) : Optional.empty();
+    }
+}
