@@ -1,5 +1,6 @@
 package headrace.kernel.display;
 
+import headrace.chart.Chart;
 import headrace.report.Shown;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -15,6 +16,9 @@ import java.util.Optional;
  * turn; anything else shows its text.
  */
 public final class Display {
+    /** As wide as the text of a notebook. */
+    private static final int CHART_PIXELS = 800;
+
     private Display() {}
 
     /** Returns what is shown of a value. Never throws for what the value's own {@code toString} does. */
@@ -22,8 +26,15 @@ public final class Display {
         if (value instanceof MimeBundle bundle) {
             return bundle;
         }
+        if (value instanceof Chart chart) {
+            return chart(chart);
+        }
         List<Shown> shown = shown(value);
         return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
+    }
+
+    private static MimeBundle chart(Chart chart) {
+        return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", chart.toSvg(CHART_PIXELS)));
     }
 
     private static MimeBundle bundle(List<Shown> shown) {

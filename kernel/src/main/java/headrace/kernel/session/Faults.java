@@ -4,13 +4,16 @@ import groovy.lang.MissingMethodException;
 import groovy.lang.MissingPropertyException;
 import headrace.kernel.session.cell.ExitAsked;
 import headrace.problem.Refusal;
+import headrace.script.Misspelling;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.UndeclaredThrowableException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Supplier;
 import org.codehaus.groovy.control.CompilationFailedException;
 import org.codehaus.groovy.runtime.InvokerInvocationException;
 import org.codehaus.groovy.runtime.typehandling.GroovyCastException;
@@ -20,18 +23,16 @@ final class Faults {
     private static final long MEGABYTE = 1 << 20;
 
     private final CellSources sources;
-    private final Names names;
+    private final Supplier<Set<String>> names;
 
-    /** Creates the wording for cells with these texts; names answer for what is misspelt. */
-    Faults(CellSources sources, Names names) {
+    /**
+     * Creates the wording.
+     *
+     * @param names answers with the names of the variables and methods of the session, for what is misspelt
+     */
+    Faults(CellSources sources, Supplier<Set<String>> names) {
         this.sources = sources;
         this.names = names;
-    }
-
-    /** What explains a name that stands for nothing. */
-    interface Names {
-        /** Returns a refusal that names the nearest that exist, if the failure is about a name. */
-        Optional<Refusal> explain(Throwable failure);
     }
 
     /** Words what a cell threw, or why it did not compile. */
@@ -84,7 +85,7 @@ final class Faults {
             return refused(exitRefused(exit), frames);
         }
         if (failure instanceof MissingPropertyException || failure instanceof MissingMethodException) {
-            Optional<Refusal> named = names.explain(failure);
+            Optional<Refusal> named = Misspelling.explain(failure, names.get());
             if (named.isPresent()) {
                 return refused(named.get(), frames);
             }

@@ -7,20 +7,20 @@ import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
+import headrace.script.ScriptLanguage;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.codehaus.groovy.control.CompilerConfiguration;
 import org.codehaus.groovy.runtime.InvokerHelper;
 
 /** A session whose cells are Groovy with the words of a script. */
 public final class GroovySession implements Session {
     private final Variables variables = new Variables();
-    private final CellCompiler compiler = new CellCompiler(new CompilerConfiguration());
+    private final CellCompiler compiler = new CellCompiler(ScriptLanguage.configuration());
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
-    private final Faults faults = new Faults(sources, failure -> Optional.empty());
+    private final Faults faults = new Faults(sources, variables::names);
     private CellThread thread = new CellThread(compiler.loader());
     private int count;
     private int asides;

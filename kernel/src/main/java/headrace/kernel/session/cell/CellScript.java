@@ -2,11 +2,11 @@ package headrace.kernel.session.cell;
 
 import groovy.lang.Closure;
 import groovy.lang.MissingMethodException;
-import groovy.lang.Script;
+import headrace.script.HeadraceScript;
 import org.codehaus.groovy.runtime.FormatHelper;
 
 /** The base of every cell: prints to where its cell shows, and looks for a method in the cells before it. */
-public abstract class CellScript extends Script {
+public abstract class CellScript extends HeadraceScript {
     /** Creates a cell without variables. */
     protected CellScript() {}
 

@@ -5,6 +5,8 @@ import groovy.lang.Closure;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The variables and methods that a session's cells have left behind. May be used by any thread. */
@@ -43,6 +45,13 @@ public final class Variables extends Binding {
         synchronized (all) {
             return new LinkedHashMap<>(all);
         }
+    }
+
+    /** Returns the names of the variables and methods. */
+    public Set<String> names() {
+        Set<String> names = new TreeSet<>(values().keySet());
+        names.addAll(methods.keySet());
+        return names;
     }
 
     /** Returns the methods as they are now. */
