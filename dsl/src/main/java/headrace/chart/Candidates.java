@@ -17,23 +17,35 @@ import java.util.List;
 record Candidates(double width, double height, double gap) {
     private static final int STATIONS = 40;
 
-    /** Returns places beyond the end of a line and above and below it, rather towards its end. */
+    /** Returns places beyond the end of a line and on both sides of it, rather towards its end. */
     List<Candidate> beside(Track line) {
         List<Candidate> found = new ArrayList<>();
         double[] end = line.at(1);
         double[] begin = line.at(0);
-        found.add(new Candidate(around(end[0] + gap + width / 2, end[1]), 0));
-        found.add(new Candidate(around(begin[0] - gap - width / 2, begin[1]), 30));
+        double forward = end[2] >= 0 ? 1 : -1;
+        found.add(new Candidate(around(end[0] + forward * (gap + width / 2), end[1]), 0));
+        found.add(new Candidate(around(begin[0] - forward * (gap + width / 2), begin[1]), 30));
         for (int i = 0; i <= STATIONS; i++) {
             double share = (double) i / STATIONS;
             double[] at = line.at(share);
-            double cost = 4 + 22 * Math.abs(share - 0.85);
-            double reach = Math.abs(at[3]) * width / 2 + Math.abs(at[2]) * height / 2 + 0.6 * gap;
+            double cost = 12 + 22 * Math.abs(share - 0.85);
             double up = at[2] >= 0 ? 1 : -1;
-            found.add(new Candidate(around(at[0] + up * at[3] * reach, at[1] - up * at[2] * reach), cost));
-            found.add(new Candidate(around(at[0] - up * at[3] * reach, at[1] + up * at[2] * reach), cost + 2));
+            addSide(found, at, up, cost);
+            addSide(found, at, -up, cost + 2);
         }
         return found;
+    }
+
+    /** Adds the box that touches the line with its corner, and the one that touches it with its middle. */
+    private void addSide(List<Candidate> found, double[] at, double side, double cost) {
+        double awayX = side * at[3];
+        double awayY = -side * at[2];
+        double clear = 0.6 * gap;
+        double cornerX = at[0] + awayX * clear + Math.signum(awayX) * width / 2;
+        double cornerY = at[1] + awayY * clear + Math.signum(awayY) * height / 2;
+        found.add(new Candidate(around(cornerX, cornerY), cost));
+        double reach = Math.abs(awayX) * width / 2 + Math.abs(awayY) * height / 2 + clear;
+        found.add(new Candidate(around(at[0] + awayX * reach, at[1] + awayY * reach), cost));
     }
 
     /** Returns places set into a line, rather where it runs level. */

@@ -2,9 +2,10 @@ package headrace.chart;
 
 import headrace.chart.Layout.Role;
 import headrace.chart.paint.Box;
+import headrace.chart.paint.Lettering;
 import headrace.chart.paint.Surface;
 import headrace.chart.paint.Typeface;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiConsumer;
 
@@ -17,11 +18,7 @@ final class Legend {
      * @param text what it is called
      * @param swatch draws a sample into a box
      */
-    record Entry(String key, String text, BiConsumer<Surface, Box> swatch) {
-        String words() {
-            return key.isBlank() ? text : key + "\u2002" + text;
-        }
-    }
+    record Entry(String key, String text, BiConsumer<Surface, Box> swatch) {}
 
     private final Style style;
     private final double left;
@@ -39,22 +36,16 @@ final class Legend {
 
     /** Adds the entries to the plan and returns where they end. */
     double add(List<Entry> entries, Plan.Page page) {
-        double swatch = 2 * style.text();
-        double indent = swatch + 0.6 * style.text();
-        double column = columnWidth(entries, indent);
+        double column = columnWidth(entries);
         for (Entry entry : entries) {
-            List<String> lines = Style.wrapped(entry.words(), Typeface.REGULAR, style.text(), right - left - indent);
+            double indent = indent(entry);
+            List<String> lines = Style.wrapped(entry.text(), Typeface.REGULAR, style.text(), right - left - indent);
             double wide =
                     indent + lines.stream().mapToDouble(style::textWidth).max().orElse(0);
             if (x > left && x + wide > right) {
                 nextRow();
             }
-            Box sample = new Box(x, y - 0.72 * style.text(), swatch, 0.86 * style.text());
-            page.paint(surface -> entry.swatch().accept(surface, sample));
-            for (int i = 0; i < lines.size(); i++) {
-                double base = y + i * style.line();
-                page.text(Role.LEGEND, style.lettering(lines.get(i), style.text(), Style.TEXT, x + indent, base));
-            }
+            add(entry, lines, page);
             if (lines.size() > 1) {
                 y += (lines.size() - 1) * style.line();
                 nextRow();
@@ -65,19 +56,45 @@ final class Legend {
         return x > left ? y : y - style.line();
     }
 
+    private void add(Entry entry, List<String> lines, Plan.Page page) {
+        Box sample = new Box(x, y - 0.72 * style.text(), swatch(), 0.86 * style.text());
+        page.paint(surface -> entry.swatch().accept(surface, sample));
+        if (!entry.key().isBlank()) {
+            double at = x + swatch() + 0.6 * style.text();
+            page.text(Role.LEGEND, new Lettering(entry.key(), Typeface.SEMIBOLD, style.text(), Style.TEXT, at, y));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            double base = y + i * style.line();
+            page.text(Role.LEGEND, style.lettering(lines.get(i), style.text(), Style.TEXT, x + indent(entry), base));
+        }
+    }
+
+    private double swatch() {
+        return 2 * style.text();
+    }
+
+    /** Returns how far the words stand from the sample's left edge. */
+    private double indent(Entry entry) {
+        double key =
+                entry.key().isBlank() ? 0 : Typeface.SEMIBOLD.width(entry.key(), style.text()) + 0.5 * style.text();
+        return swatch() + 0.6 * style.text() + key;
+    }
+
     private void nextRow() {
         x = left;
         y += style.line();
     }
 
-    /** Entries stand in columns of equal width if at least two fit side by side. */
-    private double columnWidth(List<Entry> entries, double indent) {
-        List<Double> widths = new ArrayList<>();
-        for (Entry entry : entries) {
-            widths.add(indent + style.textWidth(entry.words()) + 1.5 * style.text());
+    /** Entries stand in one row if they fit, else in columns wide enough for most; a longer one takes several. */
+    private double columnWidth(List<Entry> entries) {
+        double[] widths = entries.stream()
+                .mapToDouble(entry -> indent(entry) + style.textWidth(entry.text()) + style.text())
+                .sorted()
+                .toArray();
+        if (Arrays.stream(widths).sum() <= right - left) {
+            return 1;
         }
-        double widest = widths.stream().mapToDouble(w -> w).max().orElse(right - left);
-        double columns = Math.max(1, Math.floor((right - left) / widest));
-        return (right - left) / columns;
+        double usual = widths[(int) Math.round(0.6 * (widths.length - 1))];
+        return (right - left) / Math.max(1, Math.floor((right - left) / usual));
     }
 }

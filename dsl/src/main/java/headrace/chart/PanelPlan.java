@@ -19,15 +19,32 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** One panel: its marks in pixels, and where their labels found room. */
 final class PanelPlan {
     /** A label without room. */
     record Homeless(PanelPlan panel, Drawn drawn, Track track, String text) {
-        String look() {
-            return drawn.look();
+        /** Returns whether the two could be told apart by colour only, or not at all. */
+        boolean looksLike(Homeless other) {
+            return drawn.look().equals(other.drawn.look());
+        }
+
+        /** Returns whether the panel shows another mark that looks the same in every way. */
+        boolean hasTwin() {
+            return panel.drawn.stream()
+                            .filter(other -> other.mark().ink() == drawn.mark().ink())
+                            .filter(other -> other.look().equals(drawn.look()))
+                            .count()
+                    > 1;
         }
     }
+
+    /** What it may cost to place a label, in pixels of thin line hidden, before the legend is better. */
+    private static final double USUAL = 80;
+
+    private static final double AT_ITS_END = 8;
+    private static final double KEY_MOST = 400;
 
     private final Style style;
     private final Scale scale;
@@ -41,7 +58,7 @@ final class PanelPlan {
         this.style = style;
         this.scale = scale;
         this.drawn = marks.stream().map(mark -> Drawn.of(mark, scale)).toList();
-        this.placer = new LabelPlacer(scale.frame(), 0.22 * style.text());
+        this.placer = new LabelPlacer(scale.frame(), style.gap());
         avoidEverything();
         placeLabels();
     }
@@ -69,7 +86,7 @@ final class PanelPlan {
 
     /** Puts a number at a mark whose label stands in the legend; returns whether there was room for it. */
     boolean placeKey(Homeless label, String key) {
-        return place(label.drawn(), label.track(), key, Role.KEY);
+        return place(label.drawn(), label.track(), key, Role.KEY, KEY_MOST);
     }
 
     private void avoidEverything() {
@@ -79,7 +96,10 @@ final class PanelPlan {
                     double r = style.symbolRadius() + 1;
                     placer.keepClear(new Box(track.x(0) - r, track.y(0) - r, 2 * r, 2 * r));
                 } else {
-                    placer.avoid(track, weight(each.mark()));
+                    placer.avoid(
+                            track,
+                            weight(each.mark()),
+                            each.mark() instanceof Line || each.mark() instanceof Reference);
                 }
             }
         }
@@ -87,24 +107,44 @@ final class PanelPlan {
 
     /** How much it hurts to hide a pixel of the mark. */
     private static double weight(Mark mark) {
-        return mark instanceof Line ? 4 : mark instanceof Area ? 2 : 1.5;
-    }
-
-    /** The hardest to move come first. */
-    private void placeLabels() {
-        for (Class<?> kind : List.of(Points.class, Line.class, ContourLines.class, Reference.class, Area.class)) {
-            drawn.stream().filter(each -> kind.isInstance(each.mark())).forEach(this::placeLabel);
+        if (mark instanceof Line line) {
+            return line.extended() ? 3 : 6;
         }
+        return mark instanceof ContourLines ? 0.7 : 1;
     }
 
+    /** The hardest to move come first, and lines that can be named at their ends before those that cannot. */
+    private void placeLabels() {
+        Set<Drawn> done = new HashSet<>();
+        each(Points.class).forEach(this::placeLabel);
+        each(Line.class).filter(this::placeAtEnd).forEach(done::add);
+        each(Line.class).filter(line -> !done.contains(line)).forEach(this::placeLabel);
+        each(ContourLines.class).forEach(line -> placeContourLabels(line, (ContourLines) line.mark()));
+        each(Reference.class).forEach(this::placeLabel);
+        each(Area.class).forEach(this::placeLabel);
+    }
+
+    private Stream<Drawn> each(Class<?> kind) {
+        return drawn.stream().filter(one -> kind.isInstance(one.mark()));
+    }
+
+    private boolean placeAtEnd(Drawn line) {
+        Track longest = longest(line.tracks());
+        String text = line.mark().label();
+        return longest != null && !text.isBlank() && place(line, longest, text, Role.LABEL, AT_ITS_END);
+    }
+
+    /**
+     * One label for several points stands in the legend, beside their shape: at one of them it would name only that.
+     */
     private void placeLabel(Drawn each) {
         Work.poll();
-        if (each.mark() instanceof ContourLines contours) {
-            placeContourLabels(each, contours);
-        } else if (!each.mark().label().isBlank()) {
-            String text = each.mark().label();
+        String text = each.mark().label();
+        if (!text.isBlank()) {
             Track longest = longest(each.tracks());
-            if (longest == null || !place(each, longest, text, Role.LABEL)) {
+            boolean several =
+                    each.mark() instanceof Points points && points.track().size() > 1;
+            if (several || !place(each, longest, text, Role.LABEL, USUAL)) {
                 homeless.add(new Homeless(this, each, longest, text));
             }
         }
@@ -117,7 +157,7 @@ final class PanelPlan {
         for (ContourLines.Level level : contours.lines()) {
             List<Track> pieces = scale.track(level.track()).within(scale.frame());
             Track longest = longest(pieces);
-            if (longest != null && place(each, longest, level.text(), Role.CONTOUR_LABEL)) {
+            if (longest != null && place(each, longest, level.text(), Role.CONTOUR_LABEL, USUAL)) {
                 named.add(level.text());
             } else {
                 without.add(new Homeless(this, each, longest, level.text()));
@@ -133,7 +173,7 @@ final class PanelPlan {
         }
     }
 
-    private boolean place(Drawn each, Track track, String text, Role role) {
+    private boolean place(Drawn each, Track track, String text, Role role, double most) {
         if (track == null) {
             return false;
         }
@@ -143,7 +183,8 @@ final class PanelPlan {
         Box own = lettering.box();
         Candidates candidates = new Candidates(own.width() + 0.3 * size, own.height(), style.gap());
         boolean set = each.mark() instanceof ContourLines || role == Role.KEY && each.mark() instanceof Line;
-        Optional<Box> box = placer.place(candidates(each, track, candidates, set), set ? track : null);
+        Optional<Box> box =
+                placer.place(new LabelPlacer.Wish(candidates(each, track, candidates, set), track, set, most));
         box.ifPresent(where -> {
             Lettering there = new Lettering(
                     text, face, size, lettering.rgb(), where.x() + 0.15 * size, where.y() + Typeface.ASCENT * size);
@@ -158,11 +199,7 @@ final class PanelPlan {
             return candidates.setInto(track);
         }
         if (each.mark() instanceof Points) {
-            List<Candidate> all = new ArrayList<>();
-            for (int i = 0; i < Math.min(12, each.tracks().size()); i++) {
-                all.addAll(candidates.around(each.tracks().get(i), style.symbolRadius()));
-            }
-            return all;
+            return candidates.around(track, style.symbolRadius());
         }
         return each.mark() instanceof Area ? candidates.inside(each.outline()) : candidates.beside(track);
     }

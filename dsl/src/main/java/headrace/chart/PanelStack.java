@@ -33,7 +33,7 @@ final class PanelStack {
         for (int i = 0; i < chart.panels().size(); i++) {
             Chart.Panel panel = chart.panels().get(i);
             double[] range = range(List.of(panel), false);
-            Ticks up = Ticks.over(panel.up(), range[0], range[1], frameHeight(chart, i) / (3 * style.text()));
+            Ticks up = Ticks.over(panel.up(), range[0], range[1], frameHeight(chart, i) / style.tickSpacing());
             ups.add(up);
             labels = Math.max(labels, widest(up));
         }
@@ -63,9 +63,9 @@ final class PanelStack {
 
     private double frameHeight(Chart chart, int index) {
         if (chart.panels().size() == 1) {
-            return 0.56 * style.width();
+            return style.frameHeight();
         }
-        return (index == 0 ? 0.42 : 0.2) * style.width();
+        return (index == 0 ? 0.75 : 0.38) * style.frameHeight();
     }
 
     private double widest(Ticks ticks) {
@@ -109,10 +109,7 @@ final class PanelStack {
         List<Entry> entries = new ArrayList<>();
         int number = 1;
         for (Homeless label : homeless) {
-            boolean alike = homeless.stream()
-                            .filter(other -> other.look().equals(label.look()))
-                            .count()
-                    > 1;
+            boolean alike = homeless.stream().filter(label::looksLike).count() > 1 || label.hasTwin();
             String key = "";
             if (alike && label.panel().placeKey(label, Integer.toString(number))) {
                 key = Integer.toString(number++);
@@ -135,7 +132,7 @@ final class PanelStack {
 
     private static boolean same(Homeless a, Homeless b) {
         return a.text().equals(b.text())
-                && a.look().equals(b.look())
+                && a.looksLike(b)
                 && a.drawn().mark().ink() == b.drawn().mark().ink();
     }
 

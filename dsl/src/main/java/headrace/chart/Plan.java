@@ -113,17 +113,18 @@ final class Plan {
         }
         for (String line : Style.wrapped(title, Typeface.REGULAR, style.text(), frame.width())) {
             double x = frame.middle() - style.textWidth(line) / 2;
-            double at = y + 0.25 * style.text() + Typeface.ASCENT * style.text();
+            double at = y + 0.4 * style.text() + Typeface.ASCENT * style.text();
             page.text(Role.AXIS_TITLE, style.lettering(line, style.text(), Style.TEXT, x, at));
             y += style.line();
         }
-        return y;
+        return y + 0.15 * style.text();
     }
 
     /** Returns how many steps an axis has room for, by the width of its longest label. */
     static Ticks ticksAcross(Style style, Axis axis, double[] range, double room) {
-        Ticks ticks = Ticks.over(axis, range[0], range[1], room / (4.5 * style.text()));
-        for (double steps = room / (4.5 * style.text()); steps > 1; steps *= 0.8) {
+        double most = room / (1.6 * style.tickSpacing());
+        Ticks ticks = Ticks.over(axis, range[0], range[1], most);
+        for (double steps = most; steps > 1; steps *= 0.8) {
             ticks = Ticks.over(axis, range[0], range[1], steps);
             double widest = ticks.labels().stream()
                     .mapToDouble(label -> Typeface.REGULAR.width(label, style.tick()))

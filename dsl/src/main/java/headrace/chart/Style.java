@@ -38,6 +38,16 @@ record Style(int width) {
         return 1.32 * text();
     }
 
+    /** Returns the height of a single panel; a wide page would otherwise be taller than a screen. */
+    double frameHeight() {
+        return width * (0.6 - 0.05 * Math.log(width / 400.0) / Math.log(2));
+    }
+
+    /** Returns the least step between the numbers of an axis: 32 px on a narrow page, 64 px on the widest. */
+    double tickSpacing() {
+        return 1.6 * Math.sqrt(width);
+    }
+
     double margin() {
         return 0.9 * text();
     }

@@ -11,20 +11,20 @@ import headrace.chart.mark.Reference;
 import headrace.chart.mark.Symbol;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Charts as crowded as those of real pumps, drawn from a seed: speeds, islands, duties, long names. */
 final class PumpLikeChart {
     private static final double[] SPEEDS = {1, 0.9, 0.8, 0.7, 0.6};
 
-    private final Random random;
+    private final SplittableRandom random;
     private final double shutOff;
     private final double runOut;
     private final double headAtRunOut;
     private final List<String> labels = new ArrayList<>();
 
     PumpLikeChart(long seed) {
-        random = new Random(seed);
+        random = new SplittableRandom(seed);
         shutOff = between(6, 90);
         runOut = between(8, 900);
         headAtRunOut = shutOff * between(0.2, 0.75);
@@ -88,7 +88,7 @@ final class PumpLikeChart {
     private ContourLines islands() {
         ContourLines islands = ContourLines.of(named("pump efficiency"));
         for (int i = 0; i < 5; i++) {
-            int points = 60;
+            int points = 120;
             double[] x = new double[points + 1];
             double[] y = new double[points + 1];
             double size = 0.08 + 0.09 * i;
@@ -127,6 +127,6 @@ final class PumpLikeChart {
     }
 
     private double between(double low, double high) {
-        return low + (high - low) * random.nextDouble();
+        return random.nextDouble(low, high);
     }
 }

@@ -13,8 +13,8 @@ import java.util.Optional;
  * the label has no room. The same requests in the same order give the same places.
  */
 public final class LabelPlacer {
-    /** A label may hide about this many pixels of ordinary line before it is better off in the legend. */
-    private static final double TOO_DEAR = 100;
+    /** A label set into a line hides no more than this share of it. */
+    private static final double MOST_OF_OWN = 0.3;
 
     /**
      * A place that a label would like.
@@ -24,7 +24,7 @@ public final class LabelPlacer {
      */
     public record Candidate(Box box, double cost) {}
 
-    private record Avoided(Track track, double weight, Box bounds) {}
+    private record Avoided(Track track, double weight, boolean rival, Box bounds) {}
 
     private final Box frame;
     private final double gap;
@@ -33,36 +33,52 @@ public final class LabelPlacer {
 
     /** Creates a placer for a frame that keeps labels at least a gap apart, in pixels. */
     public LabelPlacer(Box frame, double gap) {
-        this.frame = frame.grown(-gap);
+        this.frame = frame.grown(-gap / 2);
         this.gap = gap;
     }
 
-    /** Keeps labels off a box. */
-    public void keepClear(Box box) {
-        taken.add(box);
-    }
-
-    /** Makes labels avoid a line; each hidden pixel of it costs so much. */
-    public void avoid(Track track, double weight) {
-        avoided.add(new Avoided(track, weight, track.bounds()));
+    /** Keeps labels off a symbol, and its label nearer to it than to others. */
+    public void keepClear(Box symbol) {
+        taken.add(symbol);
+        Track centre = Track.through(new double[] {symbol.middle()}, new double[] {symbol.centre()});
+        avoided.add(new Avoided(centre, 0, true, symbol));
     }
 
     /**
-     * Returns the best place for a label and takes it, or nothing if there is no room.
+     * Makes labels avoid a line.
      *
-     * @param own a line that the label may lie on without cost, since it is set into it; or null
+     * @param weight what each hidden pixel of it costs
+     * @param rival whether a label that stands nearer to it than to its own line could be taken for its label
      */
-    public Optional<Box> place(List<Candidate> candidates, Track own) {
+    public void avoid(Track line, double weight, boolean rival) {
+        avoided.add(new Avoided(line, weight, rival, line.bounds()));
+    }
+
+    /**
+     * A label that wants a place.
+     *
+     * @param candidates where it would like to stand
+     * @param own the line or the point that it names
+     * @param setInto whether it stands on that line and breaks it
+     * @param most the cost from which on it is better off in the legend
+     */
+    public record Wish(List<Candidate> candidates, Track own, boolean setInto, double most) {}
+
+    /** Returns the best place for a label and takes it, or nothing if there is no room. */
+    public Optional<Box> place(Wish wish) {
         Box best = null;
-        double least = TOO_DEAR;
-        for (Candidate candidate : candidates.stream()
+        double least = wish.most();
+        for (Candidate candidate : wish.candidates().stream()
                 .sorted(Comparator.comparingDouble(Candidate::cost))
                 .toList()) {
             if (candidate.cost() >= least) {
                 break;
             }
             if (free(candidate.box())) {
-                double cost = candidate.cost() + hidden(candidate.box(), own);
+                double cost = candidate.cost() + hidden(candidate.box(), wish);
+                if (cost < least && !wish.setInto()) {
+                    cost += strange(candidate.box(), wish.own());
+                }
                 if (cost < least) {
                     least = cost;
                     best = candidate.box();
@@ -80,11 +96,33 @@ public final class LabelPlacer {
         return frame.holds(box) && taken.stream().noneMatch(wanted::crosses);
     }
 
-    private double hidden(Box box, Track own) {
+    private double hidden(Box box, Wish wish) {
         double cost = 0;
         for (Avoided line : avoided) {
-            if (line.track() != own && line.bounds().grown(1).crosses(box)) {
-                cost += line.weight() * line.track().lengthWithin(box);
+            if (line.weight() > 0 && line.bounds().grown(1).crosses(box)) {
+                double length = line.track().lengthWithin(box);
+                if (line.track() != wish.own() || !wish.setInto()) {
+                    cost += line.weight() * length;
+                } else if (length > MOST_OF_OWN * line.track().length()) {
+                    return wish.most();
+                }
+            }
+        }
+        return cost;
+    }
+
+    /** How easily the label could be taken for that of another line or another point. */
+    private double strange(Box box, Track own) {
+        double near = own.distance(box);
+        double cost = 1.5 * Math.max(0, near - gap);
+        boolean point = own.size() == 1;
+        for (Avoided other : avoided) {
+            boolean sameKind = other.rival() && other.track().size() == 1 == point;
+            if (sameKind && other.track() != own && !other.track().equals(own)) {
+                double far = other.track().distance(box);
+                if (far < near + gap) {
+                    cost += far < near ? 40 : 6;
+                }
             }
         }
         return cost;

@@ -1,7 +1,6 @@
 package headrace.chart.paint;
 
 import java.awt.Shape;
-import java.awt.geom.PathIterator;
 import java.util.List;
 
 /**
@@ -69,67 +68,14 @@ public final class SvgSurface implements Surface {
         return svg + "</svg>\n";
     }
 
-    /** Writes the path with steps from the last written point, so that rounding does not add up along the way. */
     private void path(Shape shape) {
         svg.append("\" d=\"");
-        double[] c = new double[6];
-        long[] at = {0, 0};
-        long[] begun = {0, 0};
-        for (PathIterator it = shape.getPathIterator(null); !it.isDone(); it.next()) {
-            switch (it.currentSegment(c)) {
-                case PathIterator.SEG_MOVETO -> {
-                    svg.append('M').append(hundredths(round(c[0])));
-                    separated(round(c[1]));
-                    at[0] = begun[0] = round(c[0]);
-                    at[1] = begun[1] = round(c[1]);
-                }
-                case PathIterator.SEG_LINETO -> step('l', c, 2, at);
-                case PathIterator.SEG_QUADTO -> step('q', c, 4, at);
-                case PathIterator.SEG_CUBICTO -> step('c', c, 6, at);
-                default -> {
-                    svg.append('z');
-                    at[0] = begun[0];
-                    at[1] = begun[1];
-                }
-            }
-        }
+        new SvgPath(svg).append(shape);
         svg.append("\"/>\n");
     }
 
-    private void step(char command, double[] c, int count, long[] at) {
-        svg.append(command);
-        for (int i = 0; i < count; i += 2) {
-            String dx = hundredths(round(c[i]) - at[0]);
-            svg.append(i > 0 && dx.charAt(0) != '-' ? " " : "").append(dx);
-            separated(round(c[i + 1]) - at[1]);
-        }
-        at[0] = round(c[count - 2]);
-        at[1] = round(c[count - 1]);
-    }
-
-    private void separated(long value) {
-        String text = hundredths(value);
-        svg.append(text.charAt(0) == '-' ? "" : " ").append(text);
-    }
-
-    private static long round(double value) {
-        return Math.round(value * 100);
-    }
-
     private static String number(double value) {
-        return hundredths(round(value));
-    }
-
-    /** Prints hundredths without trailing zeros and without a zero before the point. */
-    private static String hundredths(long value) {
-        if (value % 100 == 0) {
-            return Long.toString(value / 100);
-        }
-        long size = Math.abs(value);
-        String whole = size < 100 ? "" : Long.toString(size / 100);
-        long rest = size % 100;
-        String digits = rest % 10 == 0 ? Long.toString(rest / 10) : (rest < 10 ? "0" : "") + rest;
-        return (value < 0 ? "-" : "") + whole + "." + digits;
+        return SvgPath.hundredths(SvgPath.round(value));
     }
 
     private static String colour(int rgb) {

@@ -91,6 +91,24 @@ public final class Track {
         return length;
     }
 
+    /** Returns how far a box is from that point of the track which is nearest to the middle of the box. */
+    public double distance(Box box) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = x.length == 1 ? 0 : 1; i < x.length; i++) {
+            double fromX = x[Math.max(0, i - 1)];
+            double fromY = y[Math.max(0, i - 1)];
+            double dx = x[i] - fromX;
+            double dy = y[i] - fromY;
+            double square = dx * dx + dy * dy;
+            double along = square == 0 ? 0 : ((box.middle() - fromX) * dx + (box.centre() - fromY) * dy) / square;
+            double share = Math.max(0, Math.min(1, along));
+            double awayX = Math.max(0, Math.abs(fromX + share * dx - box.middle()) - box.width() / 2);
+            double awayY = Math.max(0, Math.abs(fromY + share * dy - box.centre()) - box.height() / 2);
+            least = Math.min(least, Math.hypot(awayX, awayY));
+        }
+        return least;
+    }
+
     /** Returns the pieces that lie inside a box. A track of one point is a piece, or none. */
     public List<Track> within(Box box) {
         if (x.length == 1) {

@@ -90,8 +90,12 @@ public final class Typeface {
         return unsigned(tables.get("hmtx") + 4 * Math.min(glyph(letter), advances - 1));
     }
 
+    /** Spaces that the typeface lacks are set as its ordinary one. */
     private int glyph(int letter) {
-        return glyphs.computeIfAbsent(letter, this::findGlyph);
+        return glyphs.computeIfAbsent(letter, wanted -> {
+            int found = findGlyph(wanted);
+            return found == 0 && Character.isSpaceChar(wanted) ? findGlyph(' ') : found;
+        });
     }
 
     /** Looks a letter up in the character map for the basic plane, which has all letters of the trade. */
