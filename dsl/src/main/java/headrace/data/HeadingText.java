@@ -3,6 +3,7 @@ package headrace.data;
 import headrace.data.Form.Field;
 import headrace.data.Sheet.Heading;
 import headrace.units.Kind;
+import headrace.units.Quantities;
 import headrace.units.Unit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,7 +38,7 @@ final class HeadingText {
 
     static Unit unit(Entry cell, Field<?> field, String text) {
         return field.kind().find(text).orElseThrow(() -> {
-            String others = Kinds.ALL.stream()
+            String others = Quantities.KINDS.stream()
                     .filter(kind -> kind.find(text).isPresent())
                     .map(Kind::name)
                     .collect(Collectors.joining(" or "));

@@ -2,6 +2,7 @@ package headrace.data;
 
 import headrace.data.Form.Field;
 import headrace.problem.Notes;
+import headrace.problem.Place;
 import headrace.problem.Refusal;
 import headrace.record.Input;
 import headrace.units.Quantity;
@@ -95,8 +96,11 @@ final class Sheet {
 
     /** Returns a refusal of the file as a whole, at its last line. */
     Refusal refused(DataProblem problem, String asked, String possible, String next) {
-        return new Refusal(problem, asked, possible, next)
-                .at(file.place(Math.max(1, file.lines().size()), 0));
+        return new Refusal(problem, asked, possible, next).at(lastPlace());
+    }
+
+    Place lastPlace() {
+        return file.place(Math.max(1, file.lines().size()), 0);
     }
 
     private int indexOf(Field<?> field) {
