@@ -27,12 +27,10 @@ import java.util.stream.IntStream;
  * </dl>
  */
 public final class LoadFile {
-    private static final Field<Ratio> FLOW =
-            new Field<>("flow", Ratio.KIND, true, Ratio.ZERO, Ratio.percent(120));
+    private static final Field<Ratio> FLOW = new Field<>("flow", Ratio.KIND, true, Ratio.ZERO, Ratio.percent(120));
     private static final Field<Time> TIME = new Field<>("time", Time.KIND, true, Time.ZERO, Time.hours(8784));
 
-    private static final Form FORM =
-            new Form("load profile", List.of("name", "source", "date"), List.of(FLOW, TIME));
+    private static final Form FORM = new Form("load profile", List.of("name", "source", "date"), List.of(FLOW, TIME));
 
     private LoadFile() {}
 
@@ -57,7 +55,8 @@ public final class LoadFile {
                 .toList();
         String source = sheet.head("source").map(Entry::text).orElse("not stated");
         try {
-            return LoadProfile.of(name.text(), bins, Basis.of(sheet.input(source)), sheet.notes());
+            return LoadProfile.of(name.text(), bins, Basis.of(sheet.input(source)))
+                    .with(sheet.notes());
         } catch (Refusal refusal) {
             throw refusal.at(sheet.lastPlace());
         }

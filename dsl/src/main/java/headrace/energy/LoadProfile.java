@@ -78,6 +78,11 @@ public final class LoadProfile implements Traced {
         return profile;
     }
 
+    /** Returns this profile with what its reader had to say. */
+    public LoadProfile with(Notes more) {
+        return new LoadProfile(name, bins, notes.and(more), basis);
+    }
+
     /** Returns what the profile is called. */
     public String name() {
         return name;

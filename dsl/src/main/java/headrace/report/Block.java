@@ -1,5 +1,6 @@
 package headrace.report;
 
+import headrace.chart.Chart;
 import headrace.data.Table;
 import headrace.problem.Notes;
 import java.util.List;
@@ -32,6 +33,13 @@ public sealed interface Block {
      * @param table the table
      */
     record TableBlock(Table table) implements Block {}
+
+    /**
+     * A chart.
+     *
+     * @param chart the chart
+     */
+    record ChartBlock(Chart chart) implements Block {}
 
     /**
      * What the result says about itself: limits touched, values assumed.

@@ -1,5 +1,6 @@
 package headrace.report;
 
+import headrace.report.Block.ChartBlock;
 import headrace.report.Block.Fact;
 import headrace.report.Block.Facts;
 import headrace.report.Block.NotesBlock;
@@ -36,6 +37,9 @@ final class PlainText {
         }
         if (block instanceof TableBlock tableBlock) {
             return TableText.lines(tableBlock.table(), WIDTH);
+        }
+        if (block instanceof ChartBlock chart) {
+            return wrapped("[" + chart.chart().altText() + "]", INDENT);
         }
         if (block instanceof NotesBlock notes) {
             return listed(
