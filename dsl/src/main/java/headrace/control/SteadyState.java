@@ -77,45 +77,44 @@ public record SteadyState(
         double most = set.maximumSpeed().over(curve.speed()).value();
         double wanted = curve.speedRatioFor(q, asked.metres());
         if (wanted == Double.POSITIVE_INFINITY) {
-            wanted = beyondCurve(set, new Duty(flow, asked), least, most);
+            wanted = beyondCurve(curve, flow, asked, new double[] {least, most});
         }
         if (wanted < least * (1 - ROUNDING)) {
             OperatingPoint point = OperatingPoint.atSpeed(set, flow, set.minimumSpeed());
-            Notes notes = Notes.NONE.with(
-                    ControlProblem.MINIMUM_SPEED_REACHED,
-                    "'" + law.name() + "' asks for " + asked + " at " + flow + "; at its least speed of "
-                            + set.minimumSpeed() + " the pump gives " + point.head() + ", "
-                            + point.head().minus(asked) + " more");
-            return made(law, Optional.of(asked), point, Limit.MINIMUM_SPEED, notes);
+            return limited(law, asked, point, Limit.MINIMUM_SPEED);
         }
         if (wanted > most * (1 + ROUNDING)) {
             OperatingPoint point = OperatingPoint.atSpeed(set, flow, set.maximumSpeed());
-            Notes notes = Notes.NONE.with(
-                    ControlProblem.MAXIMUM_SPEED_REACHED,
-                    "'" + law.name() + "' asks for " + asked + " at " + flow + "; at its greatest speed of "
-                            + set.maximumSpeed() + " the pump gives " + point.head() + ", "
-                            + asked.minus(point.head()) + " short");
-            return made(law, Optional.of(asked), point, Limit.MAXIMUM_SPEED, notes);
+            return limited(law, asked, point, Limit.MAXIMUM_SPEED);
         }
         Speed speed = curve.speed().times(wanted);
         return made(law, Optional.of(asked), OperatingPoint.atSpeed(set, flow, speed), Limit.NONE, Notes.NONE);
+    }
+
+    private static SteadyState limited(ControlLaw law, Head asked, OperatingPoint point, Limit limit) {
+        boolean least = limit == Limit.MINIMUM_SPEED;
+        Head off = least ? point.head().minus(asked) : asked.minus(point.head());
+        Notes notes = Notes.NONE.with(
+                least ? ControlProblem.MINIMUM_SPEED_REACHED : ControlProblem.MAXIMUM_SPEED_REACHED,
+                "'" + law.name() + "' asks for " + asked + " at " + point.flow() + "; at its "
+                        + (least ? "least" : "greatest") + " speed of " + point.speed() + " the pump gives "
+                        + point.head() + ", " + off + (least ? " more" : " short"));
+        return made(law, Optional.of(asked), point, limit, notes);
     }
 
     /**
      * Returns a speed ratio beyond the limit that holds when no point of the curve has what the law asks for: 0 where
      * the pump gives more than that already at its least speed, infinity where it gives less even at its greatest.
      */
-    private static double beyondCurve(PumpSet set, Duty duty, double least, double most) {
-        PumpCurve curve = set.curve();
-        double q = duty.flow().si();
-        double metres = duty.head().metres();
-        if (inside(curve, q, least) && curve.headMetres(q, least) >= metres) {
+    private static double beyondCurve(PumpCurve curve, Flow flow, Head asked, double[] limits) {
+        double q = flow.si();
+        if (inside(curve, q, limits[0]) && curve.headMetres(q, limits[0]) >= asked.metres()) {
             return 0;
         }
-        if (inside(curve, q, most) && curve.headMetres(q, most) <= metres) {
+        if (inside(curve, q, limits[1]) && curve.headMetres(q, limits[1]) <= asked.metres()) {
             return Double.POSITIVE_INFINITY;
         }
-        return curve.pointFor(duty).speed().over(curve.speed()).value();
+        return curve.pointFor(new Duty(flow, asked)).speed().over(curve.speed()).value();
     }
 
     private static boolean inside(PumpCurve curve, double q, double s) {
@@ -124,6 +123,9 @@ public record SteadyState(
     }
 
     private static SteadyState forSpeed(ControlLaw law, PumpSet set, Flow flow, Speed wanted) {
+        if (Math.abs(wanted.over(set.ratedSpeed()).value() - 1) > ROUNDING) {
+            set.requireDrive("the law '" + law.name() + "' at " + wanted);
+        }
         Limit limit = Limit.NONE;
         Speed speed = wanted;
         Notes notes = Notes.NONE;
