@@ -8,41 +8,41 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
 
 /** The three standard streams of one cell, between bytes and its {@link Output}. */
 final class CellStreams {
-    private final Output output;
-    private final Function<Throwable, Fault> faults;
+    private final Surroundings surroundings;
     private final Utf8 printed = new Utf8();
     private final Utf8 printedErrors = new Utf8();
     private ByteBuffer line = ByteBuffer.allocate(0);
 
-    CellStreams(Output output, Function<Throwable, Fault> faults) {
-        this.output = output;
-        this.faults = faults;
+    CellStreams(Surroundings surroundings) {
+        this.surroundings = surroundings;
     }
 
-    Output output() {
-        return output;
+    Surroundings surroundings() {
+        return surroundings;
     }
 
     /** Prints bytes; a character whose bytes come in two writes is printed with the second. */
     void write(byte[] bytes, int from, int length, boolean error) {
         String text = (error ? printedErrors : printed).decode(bytes, from, length);
         if (!text.isEmpty() && error) {
-            output.printError(text);
+            surroundings.output().printError(text);
         } else if (!text.isEmpty()) {
-            output.print(text);
+            surroundings.output().print(text);
         }
     }
 
     /** Tells what ended a thread that the cell started. That it was stopped with its cell is no news. */
     void uncaught(Thread thread, Throwable thrown) {
         if (!(thrown instanceof Stopped)) {
-            List<String> lines = faults.apply(thrown).lines();
-            output.printError(
-                    "A thread of this cell, " + thread.getName() + ", ended with\n" + String.join("\n", lines) + "\n");
+            List<String> lines = surroundings.faults().of(thrown).lines();
+            surroundings
+                    .output()
+                    .printError("A thread of this cell, " + thread.getName() + ", ended with\n"
+                            + String.join("\n", lines) + "\n");
         }
     }
 
@@ -52,7 +52,7 @@ final class CellStreams {
             return 0;
         }
         if (!line.hasRemaining()) {
-            line = ByteBuffer.wrap((ask("", false) + "\n").getBytes(Console.inputCharset()));
+            line = ByteBuffer.wrap((ask(Optional.of(surroundings), "", false) + "\n").getBytes(Console.inputCharset()));
         }
         int count = Math.min(length, line.remaining());
         line.get(into, from, count);
@@ -68,8 +68,8 @@ final class CellStreams {
      *
      * @throws Refusal with {@code NOBODY_TO_ASK} where nobody can be asked
      */
-    String ask(String prompt, boolean secret) {
-        return output.ask(prompt, secret)
+    static String ask(Optional<Surroundings> cell, String prompt, boolean secret) {
+        return cell.flatMap(known -> known.output().ask(prompt, secret))
                 .orElseThrow(() -> new Refusal(
                         SessionProblem.NOBODY_TO_ASK,
                         "The cell asked for a line of input" + (prompt.isBlank() ? "" : ": " + prompt.strip()),

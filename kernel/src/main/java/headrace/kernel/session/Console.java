@@ -8,7 +8,6 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinWorkerThread;
-import java.util.function.Function;
 
 /**
  * The process's standard streams, led to the cell that the printing thread belongs to.
@@ -28,9 +27,9 @@ final class Console {
      * Leads this thread's streams, and those of the threads that it starts from now on, to a cell. What such a thread
      * throws and nobody catches is told there too.
      */
-    static void lead(Output output, Function<Throwable, Fault> faults) {
+    static void lead(Surroundings cell) {
         lay();
-        CellStreams streams = new CellStreams(output, faults);
+        CellStreams streams = new CellStreams(cell);
         OF_THREAD.set(streams);
         latest = streams;
     }
@@ -40,9 +39,9 @@ final class Console {
         OF_THREAD.remove();
     }
 
-    /** Returns where this thread prints, if that is a cell. */
-    static Optional<Output> output() {
-        return Optional.ofNullable(current()).map(CellStreams::output);
+    /** Returns what the cell of this thread can reach, if it belongs to one. */
+    static Optional<Surroundings> surroundings() {
+        return Optional.ofNullable(current()).map(CellStreams::surroundings);
     }
 
     private static CellStreams current() {

@@ -5,6 +5,8 @@ import groovy.lang.MissingPropertyException;
 import headrace.kernel.session.cell.ExitAsked;
 import headrace.problem.Refusal;
 import headrace.script.Misspelling;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.UndeclaredThrowableException;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ final class Faults {
 
     private final CellSources sources;
     private final Supplier<Set<String>> names;
+    private volatile Throwable last;
 
     /**
      * Creates the wording.
@@ -37,12 +40,24 @@ final class Faults {
 
     /** Words what a cell threw, or why it did not compile. */
     Fault of(Throwable thrown) {
+        last = thrown;
         try {
             return worded(unwrapped(thrown));
         } catch (RuntimeException | StackOverflowError e) {
             String what = thrown.getClass().getSimpleName();
             return new Fault(what, what, List.of(what + ", which failed again when it was asked for its message"));
         }
+    }
+
+    /** Returns the last failure with all its frames. */
+    String lastTrace() {
+        Throwable failure = last;
+        if (failure == null) {
+            return "Nothing has failed yet.";
+        }
+        StringWriter text = new StringWriter();
+        failure.printStackTrace(new PrintWriter(text));
+        return text.toString();
     }
 
     /** Words that the user stopped a cell. */

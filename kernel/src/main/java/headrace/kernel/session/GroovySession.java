@@ -12,6 +12,8 @@ import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.codehaus.groovy.runtime.InvokerHelper;
 
 /** A session whose cells are Groovy with the words of a script. */
@@ -20,6 +22,7 @@ public final class GroovySession implements Session {
     private final CellCompiler compiler = new CellCompiler(ScriptLanguage.configuration());
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
+    private final Set<String> places = ConcurrentHashMap.newKeySet();
     private final Faults faults = new Faults(sources, variables::names);
     private CellThread thread = new CellThread(compiler.loader());
     private int count;
@@ -63,7 +66,7 @@ public final class GroovySession implements Session {
     /** Runs the cell on the cell thread. Whatever happens, the run ends. */
     private void runHere(String name, String code, Output output, CellRun run) {
         run.begin();
-        Console.lead(output, thrown -> faults.of(thrown));
+        Console.lead(new Surroundings(output, faults, variables, places));
         Progress progress = new Progress(run::stopAsked, output, "progress-" + name);
         Outcome[] outcome = {new Outcome.Done()};
         try {

@@ -77,6 +77,7 @@ class InterruptTest extends CellTest {
         assertEquals(LEFT_BEHIND, fault.name());
         assertTrue(fault.message().contains("ReentrantLock.lock"), fault.lines()::toString);
         leadsTo("5", "kept");
+        leadsTo("30", "java.util.stream.IntStream.range(0, 10).parallel().map { 3 }.sum()");
         assertEquals(STOPPED, interrupted("begun(); while (true) {}").name());
     }
 

@@ -28,14 +28,13 @@ public final class CellCompiler {
     /**
      * Creates a compiler.
      *
-     * @param language how every script is compiled, in a notebook or not; not changed
+     * @param language how every script is compiled, in a notebook or not; this adds what cells need
      */
     public CellCompiler(CompilerConfiguration language) {
-        CompilerConfiguration configuration = new CompilerConfiguration(language);
-        configuration.setScriptBaseClass(CellScript.class.getName());
-        configuration.setPluginFactory(CellParser.with(this::rewrite));
-        configuration.setBytecodePostprocessor((name, bytecode) -> Weaver.weave(bytecode));
-        loader = new CellLoader(CellCompiler.class.getClassLoader(), configuration);
+        language.setScriptBaseClass(CellScript.class.getName());
+        language.setPluginFactory(CellParser.with(this::rewrite));
+        language.setBytecodePostprocessor((name, bytecode) -> Weaver.weave(bytecode));
+        loader = new CellLoader(CellCompiler.class.getClassLoader(), language);
     }
 
     /**

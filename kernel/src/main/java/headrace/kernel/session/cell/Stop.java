@@ -17,6 +17,8 @@ public final class Stop {
     /** Whether any cell is to stop: one plain read is all that a running loop pays. */
     private static volatile boolean anyRaised;
 
+    private static volatile Stop latest = new Stop();
+
     private volatile boolean raised;
     private volatile boolean over;
 
@@ -30,6 +32,7 @@ public final class Stop {
     public void bind() {
         RAISED.removeIf(stop -> stop.over);
         anyRaised = !RAISED.isEmpty();
+        latest = this;
         OF_THREAD.set(this);
     }
 
@@ -58,10 +61,10 @@ public final class Stop {
         }
     }
 
-    /** A pool's thread belongs to no cell; it stops with whichever cell does, since it works for one of them. */
+    /** A thread of the common pool belongs to no cell; it stops with the latest, since it works for that. */
     private static void checkThisThread() {
-        Stop stop = OF_THREAD.get();
-        if (stop == null || stop.raised) {
+        Stop own = OF_THREAD.get();
+        if ((own == null ? latest : own).raised) {
             throw new Stopped();
         }
     }
