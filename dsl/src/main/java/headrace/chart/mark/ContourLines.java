@@ -1,6 +1,7 @@
 package headrace.chart.mark;
 
 import headrace.chart.paint.Track;
+import headrace.numeric.Contour;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +29,18 @@ public record ContourLines(List<Level> lines, Ink ink, String label) implements 
     /** Returns a map without contours yet. */
     public static ContourLines of(String label) {
         return new ContourLines(List.of(), Ink.GREEN, label);
+    }
+
+    /** Returns these contours and one more, joined to its beginning only if it is closed. */
+    public ContourLines with(Contour contour, String text) {
+        int points = contour.size() + (contour.closed() ? 1 : 0);
+        double[] x = new double[points];
+        double[] y = new double[points];
+        for (int i = 0; i < points; i++) {
+            x[i] = contour.x(i % contour.size());
+            y[i] = contour.y(i % contour.size());
+        }
+        return with(x, y, text);
     }
 
     /** Returns these contours and one more piece. */
