@@ -81,7 +81,7 @@ final class PlainText {
     static List<String> broken(String text, int room) {
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String whole : text.strip().split("\\s+")) {
+        for (String whole : text.strip().split("\\s+(?!%)")) {
             String word = whole;
             if (line.length() > 0 && line.length() + 1 + word.length() > room) {
                 out.add(line.toString());

@@ -1,0 +1,19 @@
+package headrace.report;
+
+/** The cautions that stand beside a result. */
+final class Caution {
+    static final String ESTIMATE =
+            "An engineering estimate, not a certified rating. The maker's limits, licensed practice"
+                    + " and local code decide";
+    static final String OVERSPEED = "Above the tested speed the head grows with the square of speed: hold the highest"
+            + " head against the weakest part and the relief setting";
+    static final String RESTART =
+            "A drive restarts by itself. Lock out, tag out and wait until its DC bus has discharged"
+                    + " before you touch the machine";
+    static final String RETUNING = "Change one parameter of a drive at a time, log it, and watch for hunting";
+    static final String SENSOR =
+            "Where a sensor is removed an alarm goes with it: say what replaces it, and which speed"
+                    + " the drive takes when control fails";
+
+    private Caution() {}
+}

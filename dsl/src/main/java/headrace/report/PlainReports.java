@@ -1,0 +1,82 @@
+package headrace.report;
+
+import headrace.chart.Chart;
+import headrace.chart.mark.Bars;
+import headrace.chart.mark.Ink;
+import headrace.curve.CurvePoint;
+import headrace.data.Column;
+import headrace.data.Table;
+import headrace.energy.LoadBin;
+import headrace.energy.LoadProfile;
+import headrace.liquid.Liquid;
+import headrace.report.Block.ChartBlock;
+import headrace.report.Block.TableBlock;
+import headrace.units.Ratio;
+import headrace.units.Time;
+import java.util.List;
+
+/** How the small objects of a script show themselves. */
+final class PlainReports {
+    private PlainReports() {}
+
+    static Shown table(Table table) {
+        return new Shown(table.title(), List.of(), List.of(new TableBlock(table)));
+    }
+
+    static Shown chart(Chart chart) {
+        return new Shown("Chart", List.of(), List.of(new ChartBlock(chart)));
+    }
+
+    static Shown liquid(Liquid liquid) {
+        return Composed.titled(capital(liquid.toString()))
+                .fact("density", liquid.density())
+                .fact("viscosity", liquid.viscosity())
+                .fact("kinematic viscosity", liquid.kinematicViscosity())
+                .fact("vapour pressure", liquid.vapourPressure())
+                .fact("heat capacity", liquid.heatCapacity())
+                .shown(liquid);
+    }
+
+    static Shown curvePoint(CurvePoint point) {
+        return Composed.titled("Point of a pump curve")
+                .fact("flow", point.flow())
+                .fact("head", point.head())
+                .fact("shaft power", point.shaftPower())
+                .fact("efficiency", point.efficiency())
+                .fact("speed", point.speed())
+                .shown(point.notes());
+    }
+
+    static Shown loadProfile(LoadProfile profile) {
+        Table table =
+                Table.of("Hours of the year at each flow", Column.of("flow", Ratio.KIND), Column.of("time", Time.KIND));
+        for (LoadBin bin : profile.bins()) {
+            table = table.row(bin.flowFraction(), bin.hours());
+        }
+        return Composed.titled("Load profile: " + profile.name())
+                .line(profile.pumpingHours() + " with flow out of " + profile.hours() + " in the profile; "
+                        + profile.meanFlowFraction() + " of design flow on average while pumping.")
+                .table(table)
+                .chart(hours(profile))
+                .shown(profile);
+    }
+
+    private static Chart hours(LoadProfile profile) {
+        Ruler time = Ruler.of(Time.KIND);
+        List<LoadBin> bins = profile.bins();
+        Bars bars = Bars.of(
+                        bins.stream().map(bin -> bin.flowFraction().toString()).toList())
+                .with(
+                        "",
+                        Ink.SKY,
+                        bins.stream().map(bin -> time.on(bin.hours().si())).toList());
+        return Chart.titled(profile.name() + ": time at each share of design flow")
+                .across(time.axis("Time").from(0))
+                .bars(bars)
+                .build();
+    }
+
+    static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

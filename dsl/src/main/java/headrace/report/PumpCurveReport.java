@@ -1,0 +1,60 @@
+package headrace.report;
+
+import headrace.curve.CurvePoint;
+import headrace.curve.Droop;
+import headrace.curve.FittedCurve;
+import headrace.curve.PumpCurve;
+import headrace.units.Ratio;
+import java.util.Optional;
+
+/** How a pump curve shows itself: what may be believed of it, and how far it reaches. */
+final class PumpCurveReport {
+    static final Ratio CONFIDENCE = Ratio.percent(95);
+
+    private PumpCurveReport() {}
+
+    static Shown of(PumpCurve curve) {
+        CurvePoint best = curve.bestEfficiencyPoint();
+        return Composed.titled("Pump curve of " + curve.name() + " at " + curve.speed())
+                .line("Best efficiency " + best.efficiency() + " at " + best.flow() + " and " + best.head()
+                        + "; covers " + curve.lowestFlow() + " to " + curve.highestFlow() + ", and nothing beyond.")
+                .line(droop(curve))
+                .fact("head fit", curve.headFit())
+                .fact("shaft power fit", curve.powerFit())
+                .fact("head band at best efficiency", band(curve, curve.headFit()))
+                .fact("power band at best efficiency", band(curve, curve.powerFit()))
+                .fact("head at " + curve.lowestFlow(), ends(curve, best))
+                .fact("power at best efficiency", best.shaftPower())
+                .fact("pumped", curve.liquid())
+                .fact("efficiency over speed", curve.efficiencyOverSpeed().name())
+                .chart(PumpCurveChart.of(curve))
+                .shown(curve, cautions(curve));
+    }
+
+    private static String droop(PumpCurve curve) {
+        Optional<Droop> droop = curve.droop();
+        return droop.map(found -> "The head droops: it rises by " + found.rise() + " from " + found.foot() + " to "
+                        + found.maximum() + " at " + found.flowOfMaximum()
+                        + ", so heads in between are met at two flows.")
+                .orElse("The head falls all the way, so each head belongs to one flow.");
+    }
+
+    private static String ends(PumpCurve curve, CurvePoint best) {
+        return curve.headAt(curve.lowestFlow()) + ", "
+                + curve.headAt(curve.lowestFlow()).over(best.head()) + " of the head at best efficiency";
+    }
+
+    /** Bands exist at the speed of the test. */
+    private static Optional<String> band(PumpCurve curve, FittedCurve<?> fit) {
+        return fit.singleTestBandAt(
+                        curve.atSpeed(curve.testedSpeed()).bestEfficiencyPoint().flow(), CONFIDENCE)
+                .map(half -> "±" + half + " for one more reading (" + CONFIDENCE + ", " + fit.degreesOfFreedom()
+                        + " degrees of freedom)");
+    }
+
+    private static String[] cautions(PumpCurve curve) {
+        return curve.speed().compareTo(curve.testedSpeed()) > 0
+                ? new String[] {Caution.OVERSPEED, Caution.ESTIMATE}
+                : new String[] {Caution.ESTIMATE};
+    }
+}

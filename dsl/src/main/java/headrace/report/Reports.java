@@ -1,0 +1,38 @@
+package headrace.report;
+
+import headrace.chart.Chart;
+import headrace.curve.CurvePoint;
+import headrace.curve.PumpCurve;
+import headrace.curve.PumpTest;
+import headrace.data.Table;
+import headrace.energy.LoadProfile;
+import headrace.liquid.Liquid;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** How each main object of a script shows itself. What is not among them shows itself by its own text. */
+public final class Reports {
+    private static final List<Report<?>> ALL = List.of(
+            new Report<>(Shown.class, shown -> shown),
+            new Report<>(Table.class, PlainReports::table),
+            new Report<>(Chart.class, PlainReports::chart),
+            new Report<>(Liquid.class, PlainReports::liquid),
+            new Report<>(LoadProfile.class, PlainReports::loadProfile),
+            new Report<>(CurvePoint.class, PlainReports::curvePoint),
+            new Report<>(PumpTest.class, PumpTestReport::of),
+            new Report<>(PumpCurve.class, PumpCurveReport::of));
+
+    private record Report<T>(Class<T> type, Function<T, Shown> shown) {
+        Optional<Shown> of(Object object) {
+            return type.isInstance(object) ? Optional.of(shown.apply(type.cast(object))) : Optional.empty();
+        }
+    }
+
+    private Reports() {}
+
+    /** Returns how an object shows itself, or nothing if it has no other way than its own text. */
+    public static Optional<Shown> of(Object object) {
+        return ALL.stream().flatMap(report -> report.of(object).stream()).findFirst();
+    }
+}

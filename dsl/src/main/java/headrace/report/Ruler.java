@@ -1,0 +1,31 @@
+package headrace.report;
+
+import headrace.chart.Axis;
+import headrace.units.Kind;
+import headrace.units.Quantity;
+import headrace.units.Unit;
+import headrace.units.UnitSystem;
+import java.util.Arrays;
+
+/**
+ * Reads SI numbers off in the unit in which this thread prints.
+ *
+ * @param unit the unit, one without an offset
+ */
+record Ruler(Unit unit) {
+    static <Q extends Quantity<Q>> Ruler of(Kind<Q> kind) {
+        return new Ruler(UnitSystem.current().unitOf(kind));
+    }
+
+    double on(double si) {
+        return si / unit.factor();
+    }
+
+    double[] on(double[] si) {
+        return Arrays.stream(si).map(this::on).toArray();
+    }
+
+    Axis axis(String name) {
+        return Axis.of(name, unit.symbol());
+    }
+}
