@@ -34,7 +34,7 @@ public final class ResultFolder {
      * @throws Refusal if it cannot be made or written to, or if a file would be overwritten that must not be
      */
     public static ResultFolder of(RunInput input, Optional<Path> asked) {
-        Path folder = asked.orElse(DEFAULT.resolve(input.name()));
+        Path folder = asked.orElse(defaultFor(input));
         ResultFolder results = new ResultFolder(folder, input.name());
         try {
             Files.createDirectories(folder.toAbsolutePath().normalize());
@@ -47,6 +47,11 @@ public final class ResultFolder {
         results.requireFree(results.notebook, input.file());
         results.requireFree(results.page, input.file());
         return results;
+    }
+
+    /** Returns the folder for the results if the user names none. */
+    static Path defaultFor(RunInput input) {
+        return DEFAULT.resolve(input.name());
     }
 
     /** Returns where the executed notebook is written. */

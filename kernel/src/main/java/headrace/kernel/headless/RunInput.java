@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -80,11 +81,26 @@ public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, S
     }
 
     private static RunInput ofScript(Path file, byte[] bytes) {
-        List<ScriptCell> cells = ScriptCells.of(new String(bytes, StandardCharsets.UTF_8));
+        List<ScriptCell> cells = ScriptCells.of(text(file, bytes));
         Notebook notebook =
                 new Notebook(Fields.NONE, cells.stream().map(ScriptCell::cell).toList());
         return new RunInput(
                 file, notebook, cells.stream().map(ScriptCell::firstLine).toList(), sha256(bytes));
+    }
+
+    private static String text(Path file, byte[] bytes) {
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        int fault = text.indexOf('\uFFFD');
+        if (fault >= 0 && !Arrays.equals(text.getBytes(StandardCharsets.UTF_8), bytes)) {
+            int line = (int) text.substring(0, fault).lines().count();
+            throw new Refusal(
+                            RunProblem.SCRIPT_NOT_UTF_8,
+                            "This line holds bytes that are no text in UTF-8",
+                            "A script is a text in UTF-8",
+                            "Save it in your editor with the encoding UTF-8")
+                    .at(new Place(file.toString(), Math.max(1, line), 0));
+        }
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
     private static RunInput ofNotebook(Path file, byte[] bytes) {

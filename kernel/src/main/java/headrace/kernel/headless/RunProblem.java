@@ -8,6 +8,8 @@ public enum RunProblem implements Problem {
     NOTHING_TO_RUN,
     /** The file is neither a notebook nor a script of this program. */
     NOT_A_SCRIPT,
+    /** The bytes of a script are no text in UTF-8. */
+    SCRIPT_NOT_UTF_8,
     /** The notebook is written in another programming language. */
     NOTEBOOK_IN_ANOTHER_LANGUAGE,
     /** The results would be written over the input or over a file that is none of this program's. */

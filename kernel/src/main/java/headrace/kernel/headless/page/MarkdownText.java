@@ -12,6 +12,7 @@ import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
 import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
@@ -114,6 +115,11 @@ final class MarkdownText {
             @Override
             public void visit(Code code) {
                 text.append(code.getLiteral());
+            }
+
+            @Override
+            public void visit(HtmlInline markup) {
+                text.append(markup.getLiteral());
             }
 
             @Override

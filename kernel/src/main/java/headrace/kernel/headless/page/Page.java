@@ -162,7 +162,7 @@ public final class Page {
                 </footer>
                 """.formatted(
                         file,
-                        facts.sha256(),
+                        Html.escaped(facts.sha256()),
                         Html.escaped(edition.headrace()),
                         Html.escaped(edition.jdk()),
                         Html.escaped(edition.groovy()));

@@ -65,7 +65,7 @@ final class SafeMarkup {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
+        factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
         factory.setProperty(XMLInputFactory.IS_COALESCING, true);
         return factory;
     }
@@ -76,6 +76,7 @@ final class SafeMarkup {
             SafeMarkup safe = new SafeMarkup("<div>" + markup.replace("&nbsp;", "&#160;") + "</div>");
             safe.reader.nextTag();
             safe.copyContent();
+            safe.requireEnd();
             return Optional.of(safe.out.toString());
         } catch (XMLStreamException | RuntimeException e) {
             return Optional.empty();
@@ -111,6 +112,13 @@ final class SafeMarkup {
             return safe.reader.getLocalName().equals("svg") ? Optional.of(safe.drawing()) : Optional.empty();
         } catch (XMLStreamException | RuntimeException e) {
             return Optional.empty();
+        }
+    }
+
+    /** Ends with an exception if markup goes on after its outermost element was closed. */
+    private void requireEnd() throws XMLStreamException {
+        while (reader.hasNext()) {
+            reader.next();
         }
     }
 
@@ -184,7 +192,6 @@ final class SafeMarkup {
         out.append('<').append(name);
         if (name.equals("svg")) {
             append("xmlns", "http://www.w3.org/2000/svg");
-            append("xmlns:xlink", "http://www.w3.org/1999/xlink");
         }
         for (int i = 0; i < reader.getAttributeCount(); i++) {
             String attribute = reader.getAttributeLocalName(i);
@@ -209,10 +216,10 @@ final class SafeMarkup {
     }
 
     private static boolean isHarmlessInDrawing(String name, String value) {
-        if (name.startsWith("on") || name.startsWith("xmlns") || name.equals("base") || name.equals("xml:base")) {
+        if (name.startsWith("on") || name.equals("base")) {
             return false;
         }
-        if (name.equals("href") || name.equals("xlink:href") || name.equals("src")) {
+        if (name.equals("href") || name.equals("src")) {
             return value.startsWith("#");
         }
         String plain = value.replaceAll("url\\(\\s*['\"]?#[^)]*\\)", "");
