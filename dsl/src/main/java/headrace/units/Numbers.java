@@ -20,7 +20,8 @@ public final class Numbers {
     /**
      * Returns the value with four significant digits, and no fewer than stand before the point: {@code 0.1235},
      * {@code 12.35}, {@code 12346}. Thousands are not grouped, trailing zeros left out. Sizes that are not ordinary,
-     * below 0.0001 and from a thousand million on, are printed as {@code 1.235e-7}.
+     * below 0.0001 and from a thousand million on, are printed as {@code 1.235e-7}. Halves are rounded up, as they are
+     * written and not as they are held in binary.
      *
      * @throws Refusal with {@code IMPOSSIBLE_QUANTITY} if it is not a finite number
      */
@@ -36,7 +37,7 @@ public final class Numbers {
         if (size >= WHOLE_FROM && size < MOST_PLAIN) {
             return decimals(value, 0);
         }
-        BigDecimal rounded = new BigDecimal(value, FOUR_DIGITS).stripTrailingZeros();
+        BigDecimal rounded = BigDecimal.valueOf(value).round(FOUR_DIGITS).stripTrailingZeros();
         if (size == 0 || size >= LEAST_PLAIN && size < MOST_PLAIN) {
             return rounded.toPlainString();
         }
@@ -46,7 +47,7 @@ public final class Numbers {
 
     /** Returns the value with so many decimals, trailing zeros kept. */
     static String decimals(double value, int decimals) {
-        BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     }
 }

@@ -10,7 +10,8 @@ record UnitText(double number, String unit) {
     private static final Pattern MULTIPLIED = Pattern.compile("[·⋅•*^]");
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?) ?(.*)");
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9]*,[0-9].*");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?[0-9.]*,[0-9].*");
+    private static final Pattern GROUPED = Pattern.compile("[+-]?[0-9]{1,3}( [0-9]{3})+\\b.*");
 
     /**
      * Takes a text apart.
@@ -23,7 +24,7 @@ record UnitText(double number, String unit) {
     static UnitText of(String text, String wanted, String unit) {
         String plain = SPACE.matcher(text).replaceAll(" ").strip().replace('\u2212', '-');
         Matcher parts = NUMBER_AND_UNIT.matcher(plain);
-        if (DECIMAL_COMMA.matcher(plain).matches()) {
+        if (DECIMAL_COMMA.matcher(plain).matches() || GROUPED.matcher(plain).matches()) {
             throw unreadable(text, wanted, "Write the decimal mark as a point and do not group digits: 1234.5 " + unit);
         }
         if (!parts.matches()) {
