@@ -69,20 +69,19 @@ public final class PumpSet implements Traced {
      * @param maximum the greatest speed, not below the least
      */
     public PumpSet withSpeeds(Speed minimum, Speed maximum) {
-        requireDrive("a range of speeds from " + minimum + " to " + maximum);
-        if (minimum.si() <= 0 || minimum.compareTo(maximum) > 0) {
-            throw new Refusal(
-                    PumpProblem.IMPOSSIBLE_SPEED_RANGE,
-                    "Asked for a pump set that turns at " + minimum + " to " + maximum,
-                    "The least speed must be above 0 and not above the greatest",
-                    "Common are 20 to 30 % of " + ratedSpeed + " for the least, and rated speed for the greatest");
-        }
+        requireRange(minimum, maximum);
         return new PumpSet(curve, driveTrain, ratedSpeed, new Range(minimum, maximum, true));
     }
 
     /** Returns this pump set with a stated least speed. */
     public PumpSet withMinimumSpeed(Speed minimum) {
         return withSpeeds(minimum, range.maximum);
+    }
+
+    /** Returns this pump set with a stated greatest speed; the least stays as it is, stated or assumed. */
+    public PumpSet withMaximumSpeed(Speed maximum) {
+        requireRange(range.minimum, maximum);
+        return new PumpSet(curve, driveTrain, ratedSpeed, new Range(range.minimum, maximum, range.stated));
     }
 
     /** Returns this pump set with other losses. */
@@ -218,6 +217,17 @@ public final class PumpSet implements Traced {
                 PumpProblem.OVERLOAD_WITHIN_CURVE,
                 "At " + range.maximum + " the pump takes up to " + Power.watts(most) + ", at "
                         + Flow.cubicMetresPerSecond(at) + "; the motor is rated for " + rated);
+    }
+
+    private void requireRange(Speed minimum, Speed maximum) {
+        requireDrive("a range of speeds from " + minimum + " to " + maximum);
+        if (minimum.si() <= 0 || minimum.compareTo(maximum) > 0) {
+            throw new Refusal(
+                    PumpProblem.IMPOSSIBLE_SPEED_RANGE,
+                    "Asked for a pump set that turns at " + minimum + " to " + maximum,
+                    "The least speed must be above 0 and not above the greatest",
+                    "Common are 20 to 30 % of " + ratedSpeed + " for the least, and rated speed for the greatest");
+        }
     }
 
     private static void requirePossible(Speed rated, Motor motor, PumpCurve curve) {

@@ -1,0 +1,112 @@
+package headrace.script;
+
+import headrace.control.ControlLaw;
+import headrace.drive.LossModel;
+import headrace.energy.StrategyComparison;
+import headrace.rule.LargestMinimumHead;
+import headrace.rule.PartLoadRule;
+import headrace.rule.RuleVerdict;
+import headrace.units.Power;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Words about the rules of energy codes. An engineering estimate: the code as it binds locally decides. */
+public final class RuleWords implements Words {
+    private static final String RULE = "The rule that a pump takes at most 30 % of its design wattage at 50 % of design"
+            + " flow (WAC 51-11C-40344), or one of your own.";
+    private static final String LARGEST =
+            "The largest minimum head of a quadratic law that passes the rule, for the loss"
+                    + " model of the pump set and the others beside it, and what decides.";
+    private static final String LARGEST_EXAMPLE = "largestMinimumHead(set, design, partLoadRule)";
+
+    @Override
+    public String subject() {
+        return "Energy codes";
+    }
+
+    /** Returns the shipped rule. */
+    @Word(help = RULE, example = "partLoadRule")
+    public static PartLoadRule partLoadRule() {
+        return PartLoadRule.THIRTY_PERCENT_AT_HALF_FLOW;
+    }
+
+    /** Makes a rule of the user's own. */
+    @Word(
+            help = RULE,
+            example = "partLoadRule",
+            choices = {
+                "name: what it is called; always needed for a rule of your own",
+                "flow: share of design flow at which it is judged; 50 % unless chosen",
+                "power: share of design wattage that it allows; 30 % unless chosen",
+                "smallestMotor: motor from which it binds; none unless chosen",
+                "jurisdiction: where it binds",
+                "edition: its section and edition",
+                "source: where it is printed"
+            })
+    public static PartLoadRule partLoadRule(Map<String, ?> given) {
+        Choices choices = Choices.of(
+                "partLoadRule", given, "name", "flow", "power", "smallestMotor", "jurisdiction", "edition", "source");
+        PartLoadRule shipped = partLoadRule();
+        return new PartLoadRule(
+                choices.text("name"),
+                choices.text("jurisdiction", "not stated"),
+                choices.text("edition", "not stated"),
+                choices.ratio("flow", shipped.flowFraction()),
+                choices.ratio("power", shipped.powerFraction()),
+                choices.quantity("smallestMotor", Power.KIND, Power.ZERO),
+                choices.text("source", "stated by the user"));
+    }
+
+    /** Judges a law made for a design point. */
+    @Word(
+            help = "Says whether a control law passes a rule, with the number and the margin.",
+            example = "judge(set, quadratic(design, minimumHead: 35.percent), partLoadRule)")
+    public static RuleVerdict judge(Object set, Object law, Object rule) {
+        return rule(rule, "judge")
+                .judge(ControlWords.set(set, "judge"), Wanted.object(ControlLaw.class, law, "the law of judge"));
+    }
+
+    /** Judges every law of a comparison. */
+    @Word(
+            help = "Says of every law of a comparison whether it passes a rule.",
+            example = "judge(comparison, partLoadRule)")
+    public static List<RuleVerdict> judge(Object comparison, Object rule) {
+        return rule(rule, "judge")
+                .judge(Wanted.object(StrategyComparison.class, comparison, "the comparison of judge"));
+    }
+
+    /** Finds the largest minimum head that passes. */
+    @Word(help = LARGEST, example = LARGEST_EXAMPLE)
+    public static LargestMinimumHead largestMinimumHead(Object set, Object design, Object rule) {
+        return largestMinimumHead(Map.of(), set, design, rule);
+    }
+
+    /** Finds the largest minimum head that passes, with loss models of the user's choice. */
+    @Word(
+            help = LARGEST,
+            example = LARGEST_EXAMPLE,
+            choices = "losses: a list of loss models; all that follow load unless chosen")
+    public static LargestMinimumHead largestMinimumHead(Map<String, ?> given, Object set, Object design, Object rule) {
+        Choices choices = Choices.of("largestMinimumHead", given, "losses");
+        if (!choices.has("losses")) {
+            return LargestMinimumHead.of(
+                    ControlWords.set(set, "largestMinimumHead"),
+                    ControlWords.point(design, "largestMinimumHead"),
+                    rule(rule, "largestMinimumHead"));
+        }
+        List<LossModel> models = new ArrayList<>();
+        for (Object model : choices.object("losses", List.class)) {
+            models.add(DriveWords.lossModel(model, "the choice losses: of largestMinimumHead"));
+        }
+        return LargestMinimumHead.of(
+                ControlWords.set(set, "largestMinimumHead"),
+                ControlWords.point(design, "largestMinimumHead"),
+                rule(rule, "largestMinimumHead"),
+                models);
+    }
+
+    private static PartLoadRule rule(Object rule, String word) {
+        return Wanted.object(PartLoadRule.class, rule, "the rule of " + word);
+    }
+}
