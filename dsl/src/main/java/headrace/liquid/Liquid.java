@@ -10,9 +10,12 @@ import headrace.units.Density;
 import headrace.units.Head;
 import headrace.units.HeatCapacity;
 import headrace.units.KinematicViscosity;
+import headrace.units.Numbers;
 import headrace.units.Pressure;
+import headrace.units.Ratio;
 import headrace.units.Temperature;
 import headrace.units.Viscosity;
+import java.util.Optional;
 
 /**
  * What is pumped, at a temperature.
@@ -21,11 +24,14 @@ import headrace.units.Viscosity;
  *   <dt>Units
  *   <dd>SI inside: kg/m³, Pa·s, Pa, J/(kg·K).
  *   <dt>Limits
- *   <dd>Water from 0 to 150 °C, liquid. Other liquids only at the temperature at which their properties were given.
+ *   <dd>Water from 0 to 150 °C, liquid. Ethylene and propylene glycol in water up to 60 % by mass, from the freezing
+ *       point to 100 °C. Other liquids only at the temperature at which their properties were given.
  *   <dt>Errors
- *   <dd>{@link Refusal} with {@code TEMPERATURE_OUTSIDE_LIQUID} or {@code IMPOSSIBLE_LIQUID}.
+ *   <dd>{@link Refusal} with {@code TEMPERATURE_OUTSIDE_LIQUID}, {@code GLYCOL_OUTSIDE_RANGE} or
+ *       {@code IMPOSSIBLE_LIQUID}.
  *   <dt>Source
- *   <dd>Water: IAPWS R7-97(2012) and IAPWS R12-08.
+ *   <dd>Water: IAPWS R7-97(2012) and IAPWS R12-08. Mixtures: Melinder, Properties of Secondary Working Fluids for
+ *       Indirect Systems (IIR 2010), their vapour pressure by Raoult's law.
  * </dl>
  */
 public final class Liquid implements Traced, Dense {
@@ -33,6 +39,9 @@ public final class Liquid implements Traced, Dense {
     public static final double STANDARD_GRAVITY = 9.80665;
 
     private static final AbsolutePressure ATMOSPHERE = AbsolutePressure.pascals(101_325);
+
+    /** So close to freezing a small error of the mixture or the temperature decides: an assumption of our own. */
+    private static final double NEAR_FREEZING_KELVINS = 3;
 
     private final Substance substance;
     private final Temperature temperature;
@@ -54,7 +63,34 @@ public final class Liquid implements Traced, Dense {
         return new Liquid(new Water(pressure), temperature);
     }
 
-    /** Returns this liquid at another temperature. */
+    /**
+     * Returns ethylene glycol mixed with water.
+     *
+     * @param share the share of glycol by mass
+     */
+    public static Liquid ethyleneGlycol(Ratio share, Temperature temperature) {
+        return new Liquid(new GlycolMixture(Glycol.ETHYLENE, share.toPercent()), temperature);
+    }
+
+    /**
+     * Returns propylene glycol mixed with water.
+     *
+     * @param share the share of glycol by mass
+     */
+    public static Liquid propyleneGlycol(Ratio share, Temperature temperature) {
+        return new Liquid(new GlycolMixture(Glycol.PROPYLENE, share.toPercent()), temperature);
+    }
+
+    /** Returns a liquid of given properties, known at this temperature only. */
+    public static Liquid of(String name, Temperature temperature, LiquidProperties properties) {
+        return new Liquid(new GivenLiquid(name, temperature, properties.inSi()), temperature);
+    }
+
+    /**
+     * Returns this liquid at another temperature.
+     *
+     * @throws Refusal with {@code TEMPERATURE_OUTSIDE_LIQUID} if it is not known there
+     */
     public Liquid at(Temperature other) {
         return new Liquid(substance, other);
     }
@@ -96,8 +132,8 @@ public final class Liquid implements Traced, Dense {
         return HeatCapacity.joulesPerKilogramKelvin(properties.joulesPerKilogramKelvin());
     }
 
-    /** Returns the temperature at which it begins to freeze. */
-    public Temperature freezingPoint() {
+    /** Returns the temperature at which it begins to freeze, if known. */
+    public Optional<Temperature> freezingPoint() {
         return substance.freezingPoint();
     }
 
@@ -117,7 +153,21 @@ public final class Liquid implements Traced, Dense {
 
     @Override
     public Notes notes() {
-        return Notes.NONE;
+        return freezingPoint()
+                .filter(point -> substance instanceof GlycolMixture)
+                .map(this::nearFreezing)
+                .orElse(Notes.NONE);
+    }
+
+    private Notes nearFreezing(Temperature point) {
+        double above = temperature.kelvins() - point.kelvins();
+        if (above >= NEAR_FREEZING_KELVINS) {
+            return Notes.NONE;
+        }
+        return Notes.NONE.with(
+                LiquidProblem.NEAR_FREEZING,
+                this + " is " + Numbers.print(above) + " K above its freezing point of " + point + ", less than "
+                        + Numbers.print(NEAR_FREEZING_KELVINS) + " K");
     }
 
     @Override

@@ -1,6 +1,7 @@
 package headrace.liquid;
 
 import headrace.units.Temperature;
+import java.util.Optional;
 
 /** What a liquid is made of: knows its properties at a temperature. */
 interface Substance {
@@ -8,7 +9,7 @@ interface Substance {
     String name();
 
     /** Returns the temperature below which it is no liquid. */
-    Temperature freezingPoint();
+    Optional<Temperature> freezingPoint();
 
     /** Returns the properties at a temperature, or refuses one outside its range. */
     Properties at(Temperature temperature);

@@ -5,6 +5,7 @@ import com.hummeling.if97.OutOfRangeException;
 import headrace.problem.Refusal;
 import headrace.units.AbsolutePressure;
 import headrace.units.Temperature;
+import java.util.Optional;
 
 /**
  * Liquid water from 0 to 150 °C.
@@ -21,8 +22,8 @@ record Water(AbsolutePressure pressure) implements Substance {
     }
 
     @Override
-    public Temperature freezingPoint() {
-        return Temperature.celsius(0);
+    public Optional<Temperature> freezingPoint() {
+        return Optional.of(Temperature.celsius(0));
     }
 
     @Override
@@ -43,7 +44,7 @@ record Water(AbsolutePressure pressure) implements Substance {
         try {
             IF97 steam = new IF97(IF97.UnitSystem.SI);
             double kelvins = temperature.kelvins();
-            double vapour = steam.saturationPressureT(kelvins);
+            double vapour = WaterVapour.pascals(temperature);
             double pascals = Math.max(pressure.pascals(), vapour * (1 + BARELY_ABOVE));
             double density = steam.densityPT(pascals, kelvins);
             double viscosity = WaterViscosity.pascalSeconds(density, kelvins);
