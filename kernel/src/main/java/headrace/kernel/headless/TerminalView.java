@@ -1,7 +1,7 @@
 package headrace.kernel.headless;
 
 import headrace.kernel.display.MimeBundle;
-import headrace.kernel.headless.page.Html;
+import headrace.kernel.headless.page.TerminalColours;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
 import java.util.Optional;
@@ -63,7 +63,7 @@ public final class TerminalView {
     }
 
     void printed(String text, boolean error) {
-        String shown = printable(Html.withoutColours(text));
+        String shown = printable(TerminalColours.without(text));
         out.print(error ? toned(Tone.ERROR, shown) : shown);
         out.flush();
         midLine = shown.isEmpty() ? midLine : !shown.endsWith("\n");
@@ -74,7 +74,7 @@ public final class TerminalView {
     }
 
     void failed(Fault fault) {
-        fault.lines().forEach(each -> line(toned(Tone.ERROR, printable(Html.withoutColours(each)))));
+        fault.lines().forEach(each -> line(toned(Tone.ERROR, printable(TerminalColours.without(each)))));
     }
 
     private void line(String text) {

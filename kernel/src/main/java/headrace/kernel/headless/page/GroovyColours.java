@@ -1,5 +1,6 @@
 package headrace.kernel.headless.page;
 
+import headrace.kernel.display.Html;
 import java.util.Set;
 
 /** Marks what the parts of a script are, for the page's quiet colours. It never changes the text. */
@@ -96,12 +97,12 @@ final class GroovyColours {
     private void append(String kind, int end) {
         String text = code.substring(at, end);
         if (kind.isEmpty()) {
-            out.append(Html.escaped(text));
+            out.append(Html.escape(text));
         } else {
             out.append("<span class=\"")
                     .append(kind)
                     .append("\">")
-                    .append(Html.escaped(text))
+                    .append(Html.escape(text))
                     .append("</span>");
         }
         if (!text.isBlank() && !kind.equals("comment")) {

@@ -1,5 +1,6 @@
 package headrace.kernel.headless.page;
 
+import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.notebook.CellOutput;
 import headrace.kernel.notebook.Fields;
@@ -21,7 +22,7 @@ final class OutputHtml {
             return pre(kind, stream.text().stripTrailing());
         }
         if (output instanceof CellOutput.Failure failure) {
-            return "<div class=\"failure\">" + "<p class=\"failure-name\">" + Html.escaped(failure.name()) + "</p>"
+            return "<div class=\"failure\">" + "<p class=\"failure-name\">" + Html.escape(failure.name()) + "</p>"
                     + pre("", String.join("\n", failure.lines())) + "</div>\n";
         }
         MimeBundle bundle =
@@ -59,7 +60,7 @@ final class OutputHtml {
         String base64 = bundle.forms().get(type).replaceAll("\\s", "");
         return BASE64.matcher(base64).matches()
                 ? Optional.of("<figure><img src=\"data:" + type + ";base64," + base64 + "\" alt=\""
-                        + Html.escaped(bundle.text()) + "\"></figure>")
+                        + Html.escape(bundle.text()) + "\"></figure>")
                 : Optional.empty();
     }
 
@@ -69,6 +70,6 @@ final class OutputHtml {
     }
 
     private static String pre(String kind, String text) {
-        return "<pre class=\"" + kind + "\">" + Html.escaped(Html.withoutColours(text)) + "</pre>\n";
+        return "<pre class=\"" + kind + "\">" + Html.escape(TerminalColours.without(text)) + "</pre>\n";
     }
 }

@@ -1,5 +1,6 @@
 package headrace.kernel.headless.page;
 
+import headrace.kernel.display.Html;
 import headrace.kernel.headless.page.MarkdownText.Section;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Notebook;
@@ -52,9 +53,7 @@ public final class Page {
         } else if (cell instanceof Cell.Code code && !code.source().isBlank()) {
             addCode(code);
         } else if (cell instanceof Cell.Raw raw && !raw.source().isBlank()) {
-            body.append("<pre class=\"raw\">")
-                    .append(Html.escaped(raw.source()))
-                    .append("</pre>\n");
+            body.append("<pre class=\"raw\">").append(Html.escape(raw.source())).append("</pre>\n");
         }
     }
 
@@ -72,7 +71,7 @@ public final class Page {
         } catch (StackOverflowError e) {
             // Thousands of nested quotes or lists are no text that somebody wrote; they show as they stand.
             body.append("<pre class=\"raw\">")
-                    .append(Html.escaped(cell.source()))
+                    .append(Html.escape(cell.source()))
                     .append("</pre>\n");
         }
     }
@@ -88,8 +87,8 @@ public final class Page {
     }
 
     private String html() {
-        String file = Html.escaped(facts.file());
-        String shownTitle = title.isEmpty() ? file : Html.escaped(title);
+        String file = Html.escape(facts.file());
+        String shownTitle = title.isEmpty() ? file : Html.escape(title);
         Edition edition = facts.edition();
         return """
                 <!doctype html>
@@ -115,7 +114,7 @@ public final class Page {
                 </html>
                 """.formatted(
                         POLICY,
-                        Html.escaped(edition.headrace()),
+                        Html.escape(edition.headrace()),
                         MARK,
                         shownTitle,
                         style(),
@@ -130,7 +129,7 @@ public final class Page {
 
     private String state() {
         return facts.incomplete()
-                .map(why -> "<p class=\"incomplete\"><strong>Not complete.</strong> " + Html.escaped(why) + "</p>\n")
+                .map(why -> "<p class=\"incomplete\"><strong>Not complete.</strong> " + Html.escape(why) + "</p>\n")
                 .orElse("");
     }
 
@@ -139,7 +138,7 @@ public final class Page {
         for (Section section : sections) {
             if (section.level() <= DEEPEST_LISTED && !section.text().isEmpty()) {
                 list.append("<li class=\"level-%d\"><a href=\"#%s\">%s</a></li>\n"
-                        .formatted(section.level(), section.anchor(), Html.escaped(section.text())));
+                        .formatted(section.level(), section.anchor(), Html.escape(section.text())));
             }
         }
         return list.isEmpty()
@@ -162,10 +161,10 @@ public final class Page {
                 </footer>
                 """.formatted(
                         file,
-                        Html.escaped(facts.sha256()),
-                        Html.escaped(edition.headrace()),
-                        Html.escaped(edition.jdk()),
-                        Html.escaped(edition.groovy()));
+                        Html.escape(facts.sha256()),
+                        Html.escape(edition.headrace()),
+                        Html.escape(edition.jdk()),
+                        Html.escape(edition.groovy()));
     }
 
     private static String style() {

@@ -1,5 +1,6 @@
 package headrace.kernel.headless.page;
 
+import headrace.kernel.display.Html;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
@@ -98,7 +99,7 @@ final class SafeMarkup {
 
         /** Returns the drawing as a picture, with words for those who cannot see it. */
         String picture(String otherwise) {
-            return "<img src=\"" + address() + "\" alt=\"" + Html.escaped(label.isBlank() ? otherwise : label) + "\">";
+            return "<img src=\"" + address() + "\" alt=\"" + Html.escape(label.isBlank() ? otherwise : label) + "\">";
         }
     }
 
@@ -128,7 +129,7 @@ final class SafeMarkup {
             if (event == XMLStreamConstants.START_ELEMENT) {
                 copyElement();
             } else if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.SPACE) {
-                out.append(Html.escaped(reader.getText()));
+                out.append(Html.escape(reader.getText()));
             }
         }
     }
@@ -174,7 +175,7 @@ final class SafeMarkup {
     }
 
     private void append(String name, String value) {
-        out.append(' ').append(name).append("=\"").append(Html.escaped(value)).append('"');
+        out.append(' ').append(name).append("=\"").append(Html.escape(value)).append('"');
     }
 
     /** Takes the drawing whose start was just read. */
@@ -209,7 +210,7 @@ final class SafeMarkup {
                     skip();
                 }
             } else if (event == XMLStreamConstants.CHARACTERS) {
-                out.append(Html.escaped(reader.getText()));
+                out.append(Html.escape(reader.getText()));
             }
         }
         out.append("</").append(name).append('>');

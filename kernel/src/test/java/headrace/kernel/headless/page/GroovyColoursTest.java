@@ -2,6 +2,7 @@ package headrace.kernel.headless.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import headrace.kernel.display.Html;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -46,7 +47,7 @@ class GroovyColoursTest {
                 code.append(letters.charAt(random.nextInt(letters.length())));
             }
             String shown = GroovyColours.html(code.toString()).replaceAll("</?span[^>]*>", "");
-            assertEquals(Html.escaped(code.toString()), shown, "seed " + seed);
+            assertEquals(Html.escape(code.toString()), shown, "seed " + seed);
         }
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.CellOutput;
@@ -142,7 +143,7 @@ class PageTest {
                 "application/json")) {
             outputs.add(new CellOutput.Shown(new MimeBundle(Map.of("text/plain", EVIL, type, EVIL))));
         }
-        String attribute = Html.escaped(EVIL);
+        String attribute = Html.escape(EVIL);
         outputs.add(new CellOutput.Result(
                 new MimeBundle(Map.of(
                         "text/plain",

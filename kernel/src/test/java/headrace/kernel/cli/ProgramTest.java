@@ -1,0 +1,163 @@
+package headrace.kernel.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The program as its user meets it: a process with words, an exit code and files. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+@Timeout(120)
+class ProgramTest {
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @Test
+    void a_notebook_runs_from_the_first_cell_to_the_page() throws Exception {
+        Path notebook = folder.resolve("half-flow.ipynb");
+        try (var in = ProgramTest.class.getResourceAsStream("/headrace/kernel/headless/half-flow.ipynb")) {
+            Files.copy(in, notebook);
+        }
+        String before = Files.readString(notebook);
+        Ended ended = started("run", "half-flow.ipynb").end();
+        assertEquals(ExitCode.DONE, ended.code(), ended.printed());
+        // 999.5 kg/m³ · 9.80665 m/s² · (52/3600) m³/s · 16 m = 2265 W; (0.4 + 0.6 · 0.5²) · 0.5 = 0.275.
+        assertTrue(ended.printed().contains("2265 W"), ended.printed());
+        assertTrue(ended.printed().contains("0.275"), ended.printed());
+        assertTrue(ended.printed().contains("Page:     headrace-out/half-flow/half-flow.html"), ended.printed());
+        assertTrue(Files.readString(folder.resolve("headrace-out/half-flow/half-flow.html"))
+                .contains("2265 W"));
+        assertEquals(before, Files.readString(notebook));
+    }
+
+    @Test
+    void a_failed_cell_is_told_by_the_exit_code_and_leaves_its_error_in_the_notebook() throws Exception {
+        Files.writeString(folder.resolve("bad.groovy"), "println 'begun'\n// %%\nthrow new Exception('no flow')\n");
+        Ended ended = started("run", "bad.groovy", "-o", "out put").end();
+        assertEquals(ExitCode.CELL_FAILED, ended.code(), ended.printed());
+        assertTrue(ended.printed().contains("line 3"), ended.printed());
+        assertTrue(Files.readString(folder.resolve("out put/bad.ipynb")).contains("no flow"));
+        assertTrue(Files.exists(folder.resolve("out put/bad.html")));
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = "Windows has no signal by which a test could stop a process")
+    void an_interrupt_stops_the_cell_and_leaves_what_has_run() throws Exception {
+        Files.writeString(folder.resolve("long.groovy"), "println 'half way'\nwhile (true) {}\n");
+        Started run = started("run", "long.groovy");
+        run.waitFor("half way");
+        new ProcessBuilder("kill", "-INT", Long.toString(run.process().pid()))
+                .start()
+                .waitFor();
+        Ended ended = run.end();
+        assertEquals(ExitCode.STOPPED, ended.code(), ended.printed());
+        assertTrue(ended.printed().contains("stopped at cell 1"), ended.printed());
+        assertTrue(
+                Files.readString(folder.resolve("headrace-out/long/long.ipynb")).contains("half way"));
+    }
+
+    @Test
+    void a_cell_that_ends_the_process_does_not_count_as_having_run() throws Exception {
+        Files.writeString(folder.resolve("exit.groovy"), "println 'begun'\nSystem.exit(0)\n");
+        Ended ended = started("run", "exit.groovy").end();
+        assertFalse(ended.code() == ExitCode.DONE, ended.printed());
+        assertTrue(
+                Files.readString(folder.resolve("headrace-out/exit/exit.ipynb")).contains("begun"));
+    }
+
+    @Test
+    void an_absent_file_and_a_bad_one_are_told_by_the_exit_code_and_three_sentences() throws IOException {
+        assertEquals(
+                ExitCode.BAD_FILE, execute("run", folder.resolve("absent.ipynb").toString()));
+        assertTrue(err.toString().contains("There is no file of this name. "), err.toString());
+        Path broken = Files.writeString(folder.resolve("broken.ipynb"), "{\n \"nbformat\": 4,\n");
+        assertEquals(ExitCode.BAD_FILE, execute("run", broken.toString()));
+        assertTrue(err.toString().contains("broken.ipynb:3:1: "), err.toString());
+        assertFalse(err.toString().contains("\tat "), err.toString());
+    }
+
+    @Test
+    void a_result_that_would_cover_its_input_has_an_exit_code_of_its_own() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("a.ipynb"), "{\"nbformat\": 4, \"nbformat_minor\": 5, \"metadata\": {}, \"cells\": []}");
+        assertEquals(ExitCode.NOT_WRITTEN, execute("run", file.toString(), "--output", folder.toString()));
+    }
+
+    @Test
+    void a_command_line_that_is_not_understood_is_answered_with_what_is() {
+        assertEquals(ExitCode.USAGE, execute());
+        assertEquals(ExitCode.USAGE, execute("run"));
+        assertEquals(ExitCode.USAGE, execute("walk", "a.ipynb"));
+        assertEquals(ExitCode.USAGE, execute("run", "--fast", "a.ipynb"));
+        assertTrue(err.toString().contains("Usage: headrace run"), err.toString());
+    }
+
+    @Test
+    void help_and_version_say_what_one_expects() {
+        assertEquals(ExitCode.DONE, execute("--help"));
+        assertEquals(ExitCode.DONE, execute("run", "--help"));
+        assertTrue(out.toString().contains("--output=DIR"), out.toString());
+        assertTrue(out.toString().contains("lines that begin with // %%;"), out.toString());
+        assertEquals(ExitCode.DONE, execute("--version"));
+        assertTrue(
+                out.toString()
+                        .matches("(?s).*Headrace \\d+\\.\\d+\\.\\d\\S*\nJDK \\d+\\S* \\(.+\\)\nGroovy \\d+\\.\\S+\n"),
+                out.toString());
+    }
+
+    private int execute(String... arguments) {
+        return Main.execute(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+    }
+
+    private Started started(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                "headrace.kernel.cli.Main"));
+        command.addAll(List.of(arguments));
+        Path printed = folder.resolve("printed.txt");
+        Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(printed.toFile())
+                .start();
+        return new Started(process, printed);
+    }
+
+    private record Ended(int code, String printed) {}
+
+    private record Started(Process process, Path output) {
+        void waitFor(String text) throws IOException, InterruptedException {
+            while (!Files.readString(output).contains(text + "\n") && process.isAlive()) {
+                process.waitFor(20, TimeUnit.MILLISECONDS);
+            }
+        }
+
+        Ended end() throws IOException, InterruptedException {
+            if (!process.waitFor(100, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+            }
+            return new Ended(process.waitFor(), Files.readString(output, StandardCharsets.UTF_8));
+        }
+    }
+}
