@@ -1,12 +1,23 @@
 package headrace.report;
 
 import headrace.chart.Chart;
+import headrace.circuit.SystemCurve;
+import headrace.control.ControlLaw;
+import headrace.control.SteadyState;
 import headrace.curve.CurvePoint;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
 import headrace.data.Table;
+import headrace.drive.Drive;
+import headrace.drive.Motor;
 import headrace.energy.LoadProfile;
+import headrace.energy.StrategyComparison;
 import headrace.liquid.Liquid;
+import headrace.operation.OperatingPoint;
+import headrace.pump.PumpSet;
+import headrace.rule.LargestMinimumHead;
+import headrace.rule.PartLoadRule;
+import headrace.rule.RuleVerdict;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -21,7 +32,19 @@ public final class Reports {
             new Report<>(LoadProfile.class, PlainReports::loadProfile),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
             new Report<>(PumpTest.class, PumpTestReport::of),
-            new Report<>(PumpCurve.class, PumpCurveReport::of));
+            new Report<>(PumpCurve.class, PumpCurveReport::of),
+            new Report<>(SpeedMap.class, SpeedMapReport::of),
+            new Report<>(Motor.class, SetReports::motor),
+            new Report<>(Drive.class, SetReports::drive),
+            new Report<>(PumpSet.class, SetReports::pumpSet),
+            new Report<>(SystemCurve.class, SetReports::systemCurve),
+            new Report<>(ControlLaw.class, SetReports::controlLaw),
+            new Report<>(OperatingPoint.class, SetReports::operatingPoint),
+            new Report<>(SteadyState.class, SetReports::steadyState),
+            new Report<>(StrategyComparison.class, ComparisonReport::of),
+            new Report<>(PartLoadRule.class, RuleReports::rule),
+            new Report<>(RuleVerdict.class, RuleReports::verdict),
+            new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead));
 
     private record Report<T>(Class<T> type, Function<T, Shown> shown) {
         Optional<Shown> of(Object object) {

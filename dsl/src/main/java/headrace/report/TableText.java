@@ -1,8 +1,10 @@
 package headrace.report;
 
+import headrace.data.Cell;
 import headrace.data.Column;
 import headrace.data.Table;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -13,20 +15,45 @@ import java.util.stream.IntStream;
 final class TableText {
     private static final String GAP = "  ";
     private static final int WIDEST_NAME = 14;
-    private static final int WIDEST_TEXT = 44;
 
-    private TableText() {}
+    /** How wide a column of text may be: as wide as it likes, else narrower until the table fits. */
+    private static final int[] WIDEST_TEXT = {44, 30, 22};
+
+    private final Table table;
+    private final int nameLines;
+    private final List<List<List<String>>> columns;
+
+    /** Lays out each column as blocks of lines: its head, then a block for each row, all of one width. */
+    private TableText(Table table, int widestText) {
+        this.table = table;
+        nameLines = table.columns().stream()
+                .mapToInt(column -> PlainText.broken(column.name(), WIDEST_NAME).size())
+                .max()
+                .orElse(1);
+        columns = IntStream.range(0, table.columns().size())
+                .mapToObj(i -> column(i, widestText))
+                .toList();
+    }
 
     static List<String> lines(Table table, int width) {
-        List<List<String>> columns = IntStream.range(0, table.columns().size())
-                .mapToObj(i -> column(table, i))
-                .toList();
+        TableText text = new TableText(table, WIDEST_TEXT[0]);
+        for (int i = 1; i < WIDEST_TEXT.length && text.width() > width; i++) {
+            text = new TableText(table, WIDEST_TEXT[i]);
+        }
         List<String> out = new ArrayList<>(PlainText.wrapped(table.title(), ""));
-        for (List<Integer> group : groups(columns, width)) {
-            for (int line = 0; line < columns.get(0).size(); line++) {
+        text.groups(width).forEach(group -> out.addAll(text.lines(group)));
+        return out;
+    }
+
+    private List<String> lines(List<Integer> group) {
+        List<String> out = new ArrayList<>();
+        for (int block = 0; block <= table.rows().size(); block++) {
+            int height = height(group, block);
+            for (int line = 0; line < height; line++) {
                 StringBuilder text = new StringBuilder();
                 for (int i : group) {
-                    text.append(GAP).append(columns.get(i).get(line));
+                    List<String> lines = columns.get(i).get(block);
+                    text.append(GAP).append(line < lines.size() ? lines.get(line) : " ".repeat(widthOf(i)));
                 }
                 out.add(text.toString().stripTrailing());
             }
@@ -34,52 +61,68 @@ final class TableText {
         return out;
     }
 
+    private int height(List<Integer> group, int block) {
+        return group.stream()
+                .mapToInt(i -> columns.get(i).get(block).size())
+                .max()
+                .orElse(0);
+    }
+
     /** Returns the columns that stand side by side: as many as fit, the first always among them. */
-    private static List<List<Integer>> groups(List<List<String>> columns, int width) {
+    private List<List<Integer>> groups(int width) {
         List<List<Integer>> groups = new ArrayList<>();
         List<Integer> group = new ArrayList<>(List.of(0));
-        int used = widthOf(columns, 0);
+        int used = GAP.length() + widthOf(0);
         for (int i = 1; i < columns.size(); i++) {
-            if (group.size() > 1 && used + widthOf(columns, i) > width) {
+            if (group.size() > 1 && used + GAP.length() + widthOf(i) > width) {
                 groups.add(group);
                 group = new ArrayList<>(List.of(0));
-                used = widthOf(columns, 0);
+                used = GAP.length() + widthOf(0);
             }
             group.add(i);
-            used += widthOf(columns, i);
+            used += GAP.length() + widthOf(i);
         }
         groups.add(group);
         return groups;
     }
 
-    private static int widthOf(List<List<String>> columns, int i) {
-        return GAP.length() + PlainText.columns(columns.get(i).get(0));
+    private int width() {
+        return IntStream.range(0, columns.size())
+                .map(i -> GAP.length() + widthOf(i))
+                .sum();
     }
 
-    /** Returns a column as lines of one width: its name, its unit, a rule, its cells. */
-    private static List<String> column(Table table, int index) {
+    private int widthOf(int i) {
+        return PlainText.columns(columns.get(i).get(0).get(0));
+    }
+
+    private List<List<String>> column(int index, int widestText) {
         Column column = table.columns().get(index);
-        int names = table.columns().stream()
-                .mapToInt(other -> PlainText.broken(other.name(), WIDEST_NAME).size())
-                .max()
-                .orElse(1);
-        List<String> name = PlainText.broken(column.name(), WIDEST_NAME);
-        List<String> lines = new ArrayList<>();
-        for (int i = 0; i < names; i++) {
-            int own = i - (names - name.size());
-            lines.add(own < 0 ? "" : name.get(own));
+        List<List<String>> blocks = new ArrayList<>();
+        blocks.add(head(column));
+        for (List<Cell> row : table.rows()) {
+            blocks.add(PlainText.broken(row.get(index).print(), widestText));
         }
-        lines.add(column.unit().filter(unit -> !unit.equals("1")).orElse(""));
-        table.rows().forEach(row -> lines.add(shortened(row.get(index).print())));
-        int width = lines.stream().mapToInt(PlainText::columns).max().orElse(0);
-        lines.add(names + 1, "─".repeat(width));
-        return lines.stream()
-                .map(line -> aligned(line, width, column.numeric()))
+        int width = blocks.stream()
+                .flatMap(List::stream)
+                .mapToInt(PlainText::columns)
+                .max()
+                .orElse(0);
+        blocks.get(0).add("─".repeat(width));
+        return blocks.stream()
+                .map(lines -> lines.stream()
+                        .map(line -> aligned(line, width, column.numeric()))
+                        .toList())
                 .toList();
     }
 
-    private static String shortened(String text) {
-        return text.length() <= WIDEST_TEXT ? text : text.substring(0, WIDEST_TEXT - 1) + "…";
+    /** Returns name over unit, the names of all columns ending on one line. */
+    private List<String> head(Column column) {
+        List<String> name = PlainText.broken(column.name(), WIDEST_NAME);
+        List<String> lines = new ArrayList<>(Collections.nCopies(nameLines - name.size(), ""));
+        lines.addAll(name);
+        lines.add(column.unit().filter(unit -> !unit.equals("1")).orElse(""));
+        return lines;
     }
 
     private static String aligned(String text, int width, boolean right) {

@@ -1,0 +1,38 @@
+package headrace.report;
+
+import headrace.data.Column;
+import headrace.data.Table;
+import headrace.operation.OperatingPoint;
+import headrace.units.Flow;
+import headrace.units.Head;
+import headrace.units.Power;
+import headrace.units.Ratio;
+import headrace.units.Speed;
+
+/** Operating points as the rows of a table. */
+final class OperatingPoints {
+    private OperatingPoints() {}
+
+    static Table table(String title) {
+        return Table.of(
+                title,
+                Column.of("flow", Flow.KIND),
+                Column.of("head", Head.KIND),
+                Column.of("speed", Speed.KIND),
+                Column.of("pump efficiency", Ratio.KIND),
+                Column.of("shaft power", Power.KIND),
+                Column.of("wire power", Power.KIND),
+                Column.of("wire-to-water", Ratio.KIND));
+    }
+
+    static Table row(Table table, OperatingPoint point) {
+        return table.row(
+                point.flow(),
+                point.head(),
+                point.speed(),
+                point.pumpEfficiency(),
+                point.shaftPower(),
+                point.wirePower(),
+                point.wireToWater());
+    }
+}
