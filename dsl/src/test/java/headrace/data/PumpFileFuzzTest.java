@@ -16,10 +16,12 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A thousand mutations of good files, ten thousand with {@code -Dheadrace.soak=true}. */
+@Tag("soak")
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class PumpFileFuzzTest {
     private static final int ROUNDS = Boolean.getBoolean("headrace.soak") ? 10_000 : 1_000;

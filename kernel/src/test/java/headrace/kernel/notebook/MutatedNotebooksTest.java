@@ -19,9 +19,11 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("soak")
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class MutatedNotebooksTest {
     private static final int TRIALS = Boolean.getBoolean("headrace.soak") ? 20_000 : 1_000;
