@@ -41,7 +41,9 @@ final class TableText {
             text = new TableText(table, WIDEST_TEXT[i]);
         }
         List<String> out = new ArrayList<>(PlainText.wrapped(table.title(), ""));
-        text.groups(width).forEach(group -> out.addAll(text.lines(group)));
+        for (List<Integer> group : text.groups(width)) {
+            out.addAll(text.lines(group));
+        }
         return out;
     }
 
