@@ -2,6 +2,9 @@ package headrace.energy;
 
 import headrace.control.ControlLaw;
 import headrace.operation.OperatingPoint;
+import headrace.problem.Notes;
+import headrace.record.Basis;
+import headrace.record.Traced;
 import headrace.units.Power;
 import headrace.units.Ratio;
 
@@ -13,7 +16,8 @@ import headrace.units.Ratio;
  * @param before the point under the baseline
  * @param after the point under the law
  */
-public record PowerSaving(ControlLaw law, Baseline baseline, OperatingPoint before, OperatingPoint after) {
+public record PowerSaving(ControlLaw law, Baseline baseline, OperatingPoint before, OperatingPoint after)
+        implements Traced {
     /** Returns the shaft power saved; below 0 if the law takes more. */
     public Power shaft() {
         return before.shaftPower().minus(after.shaftPower());
@@ -32,6 +36,16 @@ public record PowerSaving(ControlLaw law, Baseline baseline, OperatingPoint befo
     /** Returns the wire power saved as a share of the baseline's. */
     public Ratio wireShare() {
         return wire().over(before.wirePower());
+    }
+
+    @Override
+    public Notes notes() {
+        return before.notes().and(after.notes());
+    }
+
+    @Override
+    public Basis basis() {
+        return before.basis().and(after.basis()).with("saving against: " + baseline.words());
     }
 
     /** Returns the saving with its basis, in one line. */

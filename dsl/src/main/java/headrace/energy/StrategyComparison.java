@@ -146,6 +146,7 @@ public final class StrategyComparison implements Traced {
     @Override
     public Notes notes() {
         Notes all = designPoint.notes().and(shortOfDesign());
+        all = all.and(constantSpeed.notes()).and(fixedSpeed.notes());
         for (LawYear law : laws) {
             all = all.and(law.notes());
         }
@@ -155,6 +156,7 @@ public final class StrategyComparison implements Traced {
     @Override
     public Basis basis() {
         Basis all = designPoint.basis().with("design point: " + design);
+        all = all.and(constantSpeed.basis()).and(fixedSpeed.basis());
         for (LawYear law : laws) {
             all = all.and(law.basis());
         }

@@ -1,5 +1,8 @@
 package headrace.energy;
 
+import headrace.problem.Notes;
+import headrace.record.Basis;
+import headrace.record.Traced;
 import headrace.units.Energy;
 import headrace.units.Money;
 import headrace.units.Ratio;
@@ -11,7 +14,7 @@ import headrace.units.Ratio;
  * @param before the year under the baseline
  * @param after the year under the law
  */
-public record YearSaving(Baseline baseline, LawYear before, LawYear after) {
+public record YearSaving(Baseline baseline, LawYear before, LawYear after) implements Traced {
     /** Returns the energy saved; below 0 if the law takes more. */
     public Energy energy() {
         return before.wireEnergy().minus(after.wireEnergy());
@@ -25,6 +28,16 @@ public record YearSaving(Baseline baseline, LawYear before, LawYear after) {
     /** Returns the energy saved as a share of the baseline's. */
     public Ratio share() {
         return energy().over(before.wireEnergy());
+    }
+
+    @Override
+    public Notes notes() {
+        return before.notes().and(after.notes());
+    }
+
+    @Override
+    public Basis basis() {
+        return before.basis().and(after.basis()).with("saving against: " + baseline.words());
     }
 
     /** Returns the saving with its basis, in one line. */

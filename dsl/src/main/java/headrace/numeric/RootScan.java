@@ -38,7 +38,7 @@ public final class RootScan {
             } else if (i > 0 && y[i] * y[i - 1] < 0) {
                 roots.add(Roots.between(function, x[i - 1], x[i]));
             } else if (i > 1 && turnsTowardsZero(y[i - 2], y[i - 1], y[i])) {
-                addPair(function, x[i - 2], x[i], Math.signum(y[i]), roots);
+                addNearest(function, new double[] {x[i - 2], x[i]}, Math.signum(y[i]) * size, roots);
             }
         }
         return roots.stream().mapToDouble(Double::doubleValue).sorted().toArray();
@@ -47,15 +47,19 @@ public final class RootScan {
     private static boolean turnsTowardsZero(double before, double here, double after) {
         double sign = Math.signum(here);
         boolean same = sign != 0 && before * sign > 0 && after * sign > 0;
-        return same && here * sign <= before * sign && here * sign <= after * sign;
+        return same && here * sign < before * sign && here * sign <= after * sign;
     }
 
-    /** Seeks the point nearest 0 by golden section; beyond 0 it lies between two roots. */
-    private static void addPair(
-            DoubleUnaryOperator function, double low, double high, double sign, List<Double> roots) {
-        double a = low;
-        double b = high;
-        while (b - a > ROUNDING * (Math.abs(low) + Math.abs(high))) {
+    /**
+     * Seeks the point nearest 0 by golden section: beyond 0 it lies between two roots, at 0 it is a root itself.
+     *
+     * @param size the size of the function, with the sign that it has at both ends
+     */
+    private static void addNearest(DoubleUnaryOperator function, double[] ends, double size, List<Double> roots) {
+        double sign = Math.signum(size);
+        double a = ends[0];
+        double b = ends[1];
+        while (b - a > ROUNDING * (Math.abs(ends[0]) + Math.abs(ends[1]))) {
             double left = b - GOLDEN * (b - a);
             double right = a + GOLDEN * (b - a);
             if (sign * function.applyAsDouble(left) < sign * function.applyAsDouble(right)) {
@@ -65,9 +69,12 @@ public final class RootScan {
             }
         }
         double nearest = 0.5 * (a + b);
-        if (sign * function.applyAsDouble(nearest) < 0) {
-            roots.add(Roots.between(function, low, nearest));
-            roots.add(Roots.between(function, nearest, high));
+        double value = function.applyAsDouble(nearest);
+        if (Math.abs(value) <= ROUNDING * Math.abs(size)) {
+            roots.add(nearest);
+        } else if (sign * value < 0) {
+            roots.add(Roots.between(function, ends[0], nearest));
+            roots.add(Roots.between(function, nearest, ends[1]));
         }
     }
 }

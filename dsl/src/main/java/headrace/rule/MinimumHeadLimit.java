@@ -2,6 +2,8 @@ package headrace.rule;
 
 import headrace.drive.LossModel;
 import headrace.problem.Notes;
+import headrace.record.Basis;
+import headrace.record.Traced;
 import headrace.units.Ratio;
 
 /**
@@ -13,7 +15,8 @@ import headrace.units.Ratio;
  * @param minimumHead the minimum head of that verdict, as a share of the design head
  * @param notes what was touched on the way
  */
-public record MinimumHeadLimit(LossModel model, Outcome outcome, RuleVerdict verdict, Ratio minimumHead, Notes notes) {
+public record MinimumHeadLimit(LossModel model, Outcome outcome, RuleVerdict verdict, Ratio minimumHead, Notes notes)
+        implements Traced {
     /** How far minimum heads pass. */
     public enum Outcome {
         /** Up to the minimum head of this answer. */
@@ -22,6 +25,11 @@ public record MinimumHeadLimit(LossModel model, Outcome outcome, RuleVerdict ver
         ALL,
         /** No minimum head, not even none. */
         NONE
+    }
+
+    @Override
+    public Basis basis() {
+        return verdict.basis();
     }
 
     /** Returns the answer with its number. */

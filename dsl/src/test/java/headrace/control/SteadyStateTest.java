@@ -19,6 +19,7 @@ import headrace.pump.PumpSet;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -170,6 +171,43 @@ class SteadyStateTest {
                         .head()
                         .metres(),
                 1e-11);
+    }
+
+    /** A law of one's own needs no more than the interface: 5 m below 20 m³/h, else the quadratic law. */
+    @Test
+    void follows_a_law_of_the_users_own() {
+        ControlLaw day = ControlLaw.quadratic(DESIGN, Ratio.percent(40));
+        ControlLaw night = new ControlLaw() {
+            @Override
+            public String name() {
+                return "night";
+            }
+
+            @Override
+            public String statement() {
+                return "5 m below 20 m³/h";
+            }
+
+            @Override
+            public Set<Observed> observes() {
+                return Set.of(Observed.FLOW, Observed.PUMP_HEAD);
+            }
+
+            @Override
+            public Optional<Duty> design() {
+                return Optional.of(DESIGN);
+            }
+
+            @Override
+            public Demand demand(LoopState state, PumpSet set) {
+                return state.flow().compareTo(m3ph(20)) < 0
+                        ? new Demand.OfHead(Head.metres(5))
+                        : day.demand(state, set);
+            }
+        };
+        assertEquals(5, SteadyState.of(night, SET, m3ph(15)).point().head().metres(), 1e-11);
+        assertEquals(11, SteadyState.of(night, SET, m3ph(40)).point().head().metres(), 1e-11);
+        assertTrue(night.requiredHead(m3ph(15)).isEmpty());
     }
 
     @Test

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.control.ControlLaw;
+import headrace.control.ControlProblem;
+import headrace.curve.Duty;
 import headrace.drive.CombinedLosses;
 import headrace.drive.ConstantEfficiency;
 import headrace.drive.Drive;
@@ -22,6 +24,7 @@ import headrace.problem.Refusal;
 import headrace.pump.KnownPump;
 import headrace.pump.PumpSet;
 import headrace.rule.MinimumHeadLimit.Outcome;
+import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import java.util.List;
@@ -143,6 +146,32 @@ class PartLoadRuleTest {
         assertEquals("combined", answer.limits().get(1).model().name());
         assertTrue(answer.decides().contains("what decides is the losses of motor and drive at"));
         assertTrue(answer.decides().contains("'combined' loses"));
+    }
+
+    /** At 94 % speed the pump gives 0.8836·40 − 4 = 31.3 m at half flow, whatever the law asks for. */
+    @Test
+    void passes_nothing_where_the_least_speed_takes_more_than_the_rule_allows() {
+        PumpSet brisk = SET.withMinimumSpeed(KnownPump.SPEED.times(0.94));
+        MinimumHeadLimit limit = LargestMinimumHead.of(brisk, DESIGN, RULE, List.of(SeparateLosses.ASSUMED))
+                .limits()
+                .get(0);
+        assertEquals(Outcome.NONE, limit.outcome());
+        assertTrue(limit.notes().has(ControlProblem.MINIMUM_SPEED_REACHED));
+    }
+
+    /**
+     * By hand: 4 m³/h lie inside the tested range, which begins at 5 m³/h, up to a speed of 80 %. There the pump gives
+     * 0.64·40 − 0.04 = 25.56 m, which is φ = (25.56/36 − 0.25)/0.75.
+     */
+    @Test
+    void says_when_the_tested_range_ends_before_the_rule_does() {
+        Duty small = new Duty(KnownPump.m3ph(8), Head.metres(36));
+        MinimumHeadLimit limit = LargestMinimumHead.of(SET, small, withPower(60), List.of(new ConstantLoss(1)))
+                .limits()
+                .get(0);
+        assertEquals((25.56 / 36 - 0.25) / 0.75, limit.minimumHead().value(), 1e-7);
+        assertTrue(limit.notes().has(RuleProblem.LIMITED_BY_TESTED_RANGE));
+        assertFalse(limit(new ConstantLoss(1), RULE).notes().has(RuleProblem.LIMITED_BY_TESTED_RANGE));
     }
 
     /** By hand: 0.5·(φ + 0.25·(1 − φ)) = 0.3 at φ = 0.35/0.75. */
