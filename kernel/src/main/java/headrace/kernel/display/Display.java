@@ -1,6 +1,8 @@
 package headrace.kernel.display;
 
 import headrace.chart.Chart;
+import headrace.report.Block.ChartBlock;
+import headrace.report.Reports;
 import headrace.report.Shown;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,7 +19,7 @@ import java.util.Optional;
  */
 public final class Display {
     /** As wide as the text of a notebook. */
-    private static final int CHART_PIXELS = 800;
+    static final int CHART_PIXELS = 800;
 
     private Display() {}
 
@@ -34,7 +36,11 @@ public final class Display {
     }
 
     private static MimeBundle chart(Chart chart) {
-        return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", chart.toSvg(CHART_PIXELS)));
+        return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", svg(chart)));
+    }
+
+    private static String svg(Chart chart) {
+        return chart.toSvg(CHART_PIXELS);
     }
 
     private static MimeBundle bundle(List<Shown> shown) {
@@ -43,6 +49,11 @@ public final class Display {
                 "text/plain",
                 String.join("\n\n", shown.stream().map(Shown::toText).toList()));
         forms.put("text/html", ShownHtml.of(shown));
+        shown.stream()
+                .flatMap(each -> each.blocks().stream())
+                .filter(ChartBlock.class::isInstance)
+                .findFirst()
+                .ifPresent(block -> forms.put("image/svg+xml", svg(((ChartBlock) block).chart())));
         return new MimeBundle(forms);
     }
 
@@ -66,6 +77,6 @@ public final class Display {
     }
 
     private static Optional<Shown> report(Object value) {
-        return value instanceof Shown shown ? Optional.of(shown) : Optional.empty();
+        return value == null ? Optional.empty() : Reports.of(value);
     }
 }

@@ -4,6 +4,7 @@ import headrace.data.Cell;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.report.Block;
+import headrace.report.Block.ChartBlock;
 import headrace.report.Block.Facts;
 import headrace.report.Block.NotesBlock;
 import headrace.report.Block.TableBlock;
@@ -70,6 +71,8 @@ final class ShownHtml {
             out.append("</dl>\n");
         } else if (block instanceof TableBlock table) {
             table(table.table());
+        } else if (block instanceof ChartBlock chart) {
+            out.append("<figure>").append(chart.chart().toSvg(Display.CHART_PIXELS)).append("</figure>\n");
         } else if (block instanceof NotesBlock notes) {
             out.append("<aside class=\"notes\">\n");
             listed("Notes", notes.notes().list().stream().map(Object::toString).toList());
