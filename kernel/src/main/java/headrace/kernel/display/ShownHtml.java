@@ -72,7 +72,9 @@ final class ShownHtml {
         } else if (block instanceof TableBlock table) {
             table(table.table());
         } else if (block instanceof ChartBlock chart) {
-            out.append("<figure>").append(chart.chart().toSvg(Display.CHART_PIXELS)).append("</figure>\n");
+            out.append("<figure>")
+                    .append(chart.chart().toSvg(Display.CHART_PIXELS))
+                    .append("</figure>\n");
         } else if (block instanceof NotesBlock notes) {
             out.append("<aside class=\"notes\">\n");
             listed("Notes", notes.notes().list().stream().map(Object::toString).toList());

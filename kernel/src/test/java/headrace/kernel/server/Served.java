@@ -2,8 +2,8 @@ package headrace.kernel.server;
 
 import com.google.gson.Gson;
 import headrace.kernel.message.Identity;
-import headrace.kernel.session.GroovySession;
 import headrace.kernel.session.Session;
+import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.wire.ConnectionFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -18,9 +18,40 @@ public enum Ending {
     BROKEN;
 
     private static final Set<String> AWAITING_OPERAND = Set.of(
-            "def", "new", "in", "as", "instanceof", "throw", "assert", "case", "import", "package", "class", "interface",
-            "enum", "record", "trait", "extends", "implements", "throws", "static", "final", "public", "private",
-            "protected", "abstract", "else", "do", "try", "finally", "catch", "if", "for", "while", "switch", "@");
+            "def",
+            "new",
+            "in",
+            "as",
+            "instanceof",
+            "throw",
+            "assert",
+            "case",
+            "import",
+            "package",
+            "class",
+            "interface",
+            "enum",
+            "record",
+            "trait",
+            "extends",
+            "implements",
+            "throws",
+            "static",
+            "final",
+            "public",
+            "private",
+            "protected",
+            "abstract",
+            "else",
+            "do",
+            "try",
+            "finally",
+            "catch",
+            "if",
+            "for",
+            "while",
+            "switch",
+            "@");
     private static final Set<String> HEADED = Set.of("if", "while", "for", "switch", "catch", "synchronized");
     private static final Set<String> TYPES = Set.of("class", "interface", "enum", "record", "trait", "@interface");
     private static final Map<String, String> CLOSING = Map.of("(", ")", "[", "]", "?.[", "]", "{", "}", "${", "}");
@@ -44,7 +75,9 @@ public enum Ending {
             if (tokens.get(i).kind() == Kind.OPEN) {
                 opened.push(i);
             } else if (tokens.get(i).kind() == Kind.CLOSE) {
-                if (opened.isEmpty() || !CLOSING.get(tokens.get(opened.peek()).text()).equals(tokens.get(i).text())) {
+                if (opened.isEmpty()
+                        || !CLOSING.get(tokens.get(opened.peek()).text())
+                                .equals(tokens.get(i).text())) {
                     return BROKEN;
                 }
                 partners[i] = opened.pop();
@@ -62,10 +95,12 @@ public enum Ending {
         Token before = last > 0 ? tokens.get(last - 1) : null;
         return switch (end.kind()) {
             case OPERATOR -> operatorAwaits(end, before, tokens);
-            case WORD -> AWAITING_OPERAND.contains(end.text()) && !(before != null && before.is("."))
-                    || before != null && TYPES.contains(before.text())
-                    || marks(tokens, last);
-            case CLOSE -> end.is(")") ? headAwaits(tokens, partners, last) : end.is("}") && bodyAwaits(tokens, partners, last);
+            case WORD ->
+                AWAITING_OPERAND.contains(end.text()) && !(before != null && before.is("."))
+                        || before != null && TYPES.contains(before.text())
+                        || marks(tokens, last);
+            case CLOSE ->
+                end.is(")") ? headAwaits(tokens, partners, last) : end.is("}") && bodyAwaits(tokens, partners, last);
             default -> false;
         };
     }
@@ -74,7 +109,9 @@ public enum Ending {
         if (end.is("++") || end.is("--") || end.is(";")) {
             return false;
         }
-        boolean starImport = end.is("*") && before != null && before.is(".")
+        boolean starImport = end.is("*")
+                && before != null
+                && before.is(".")
                 && tokens.stream().anyMatch(each -> each.is("import"));
         return !starImport;
     }
@@ -85,8 +122,11 @@ public enum Ending {
         if (head < 0) {
             return false;
         }
-        boolean endsLoop = tokens.get(head).is("while") && head > 0 && tokens.get(head - 1).is("}")
-                && partners[head - 1] > 0 && tokens.get(partners[head - 1] - 1).is("do");
+        boolean endsLoop = tokens.get(head).is("while")
+                && head > 0
+                && tokens.get(head - 1).is("}")
+                && partners[head - 1] > 0
+                && tokens.get(partners[head - 1] - 1).is("do");
         boolean member = head > 0 && tokens.get(head - 1).is(".");
         return HEADED.contains(tokens.get(head).text()) && !endsLoop && !member || marks(tokens, head);
     }

@@ -29,7 +29,8 @@ public final class Indents {
                 opens = opens || depth > 0;
             }
         }
-        boolean endsOpen = depth > 0 || opens && depth >= 0 && line.stripTrailing().endsWith("{");
+        boolean endsOpen =
+                depth > 0 || opens && depth >= 0 && line.stripTrailing().endsWith("{");
         return endsOpen || breaksOff(line) ? indent + STEP : indent;
     }
 

@@ -15,8 +15,8 @@ import java.util.function.IntPredicate;
  * string where an operand is expected, else it divides.
  */
 public final class Tokens {
-    private static final Set<String> BEFORE_OPERAND = Set.of(
-            "return", "in", "as", "instanceof", "case", "throw", "assert", "else", "do", "new", "yield");
+    private static final Set<String> BEFORE_OPERAND =
+            Set.of("return", "in", "as", "instanceof", "case", "throw", "assert", "else", "do", "new", "yield");
     private static final List<String> OPERATORS = List.of(
             ">>>=", "<=>", "==~", "===", "!==", "**=", "<<=", ">>=", "?.[", "..<", "<..", "->", "?.", "*.", ".&", "::",
             "?:", "?=", "=~", "==", "!=", "<=", ">=", "&&", "||", "++", "--", "+=", "-=", "*=", "/=", "%=", "&=", "|=",
@@ -47,7 +47,9 @@ public final class Tokens {
         char here = text.charAt(at);
         if (here == '\n') {
             add(Kind.NEWLINE, 1);
-        } else if (here == '\\' && at + 1 < text.length() && (text.charAt(at + 1) == '\n' || text.charAt(at + 1) == '\r')) {
+        } else if (here == '\\'
+                && at + 1 < text.length()
+                && (text.charAt(at + 1) == '\n' || text.charAt(at + 1) == '\r')) {
             at += text.startsWith("\r\n", at + 1) ? 3 : 2;
         } else if (Character.isWhitespace(here)) {
             at++;
@@ -115,7 +117,9 @@ public final class Tokens {
                 };
     }
 
-    /** A command such as {@code println /a b/}: a blank before the first slash, none after it, and another in the line. */
+    /**
+     * A command such as {@code println /a b/}: a blank before the first slash, none after it, and another in the line.
+     */
     private boolean wordThenString(Token before) {
         int end = text.indexOf('\n', at);
         int other = text.indexOf('/', at + 1);

@@ -1,5 +1,6 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Outcome;
 import headrace.kernel.session.cell.Stop;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;

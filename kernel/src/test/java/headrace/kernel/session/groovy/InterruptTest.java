@@ -1,9 +1,11 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.session.Fault;
+import headrace.kernel.session.Outcome;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -47,7 +49,7 @@ class InterruptTest extends CellTest {
                 "class Turn { void go() { for (;;) { } } }\nbegun(); new Turn().go()",
                 "begun(); new Iterator() { boolean hasNext() { true }\nObject next() { 1 } }.each { }",
                 "begun(); [3, 1, 2].sort { a, b -> while (true) { }; 0 }",
-                "begun(); headrace.kernel.session.LongWork.polling()",
+                "begun(); headrace.kernel.session.groovy.LongWork.polling()",
                 "begun(); println System.in.newReader().readLine()"
             })
     void stops(String code) throws InterruptedException {
@@ -83,7 +85,7 @@ class InterruptTest extends CellTest {
 
     @Test
     void an_endless_library_call_is_left_behind_too() throws InterruptedException {
-        Fault fault = interrupted("begun(); headrace.kernel.session.LongWork.deaf()");
+        Fault fault = interrupted("begun(); headrace.kernel.session.groovy.LongWork.deaf()");
         LongWork.deaf = false;
         assertEquals(LEFT_BEHIND, fault.name());
         assertTrue(fault.message().contains("LongWork.deaf"), fault::message);

@@ -1,4 +1,4 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;

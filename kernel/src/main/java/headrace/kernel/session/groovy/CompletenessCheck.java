@@ -1,5 +1,6 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Completeness;
 import headrace.kernel.session.Completeness.State;
 import headrace.kernel.session.source.Ending;
 import headrace.kernel.session.source.Indents;

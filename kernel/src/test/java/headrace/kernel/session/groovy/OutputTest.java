@@ -1,10 +1,11 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headrace.kernel.session.Recorded.Event;
+import headrace.kernel.session.Fault;
+import headrace.kernel.session.groovy.Recorded.Event;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.util.List;
@@ -148,7 +149,7 @@ class OutputTest extends CellTest {
 
     @Test
     void a_long_calculation_shows_how_far_it_is_and_clears_it_at_the_end() {
-        value("headrace.kernel.session.LongWork.progressing(20, 60)");
+        value("headrace.kernel.session.groovy.LongWork.progressing(20, 60)");
         List<String> kinds = output.events.stream().map(Event::kind).toList();
         assertEquals("show", kinds.get(0));
         assertTrue(kinds.stream().skip(1).allMatch("update"::equals));
@@ -159,7 +160,7 @@ class OutputTest extends CellTest {
 
     @Test
     void a_short_calculation_shows_nothing_on_its_way() {
-        value("headrace.kernel.session.LongWork.progressing(20, 0)");
+        value("headrace.kernel.session.groovy.LongWork.progressing(20, 0)");
         assertEquals(List.of(), output.events);
     }
 

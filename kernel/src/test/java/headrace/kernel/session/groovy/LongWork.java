@@ -1,4 +1,4 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import headrace.work.Work;
 

@@ -1,9 +1,15 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import groovy.lang.Closure;
 import groovy.lang.Script;
 import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.Completeness;
+import headrace.kernel.session.Completion;
+import headrace.kernel.session.HistoryEntry;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
+import headrace.kernel.session.Session;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;

@@ -1,8 +1,10 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import headrace.kernel.session.Fault;
+import headrace.kernel.session.Outcome;
 import org.junit.jupiter.api.AfterEach;
 
 /** Runs cells in a fresh session for each test. */

@@ -1,5 +1,6 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Output;
 import headrace.problem.Refusal;
 import headrace.work.Stopped;
 import java.nio.ByteBuffer;

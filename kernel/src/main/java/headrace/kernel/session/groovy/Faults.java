@@ -1,7 +1,8 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import groovy.lang.MissingMethodException;
 import groovy.lang.MissingPropertyException;
+import headrace.kernel.session.Fault;
 import headrace.kernel.session.cell.ExitAsked;
 import headrace.problem.Refusal;
 import headrace.script.Misspelling;

@@ -1,7 +1,8 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.Output;
 import headrace.work.Watcher;
 import java.util.Map;
 import java.util.Optional;

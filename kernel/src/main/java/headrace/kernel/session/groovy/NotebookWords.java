@@ -1,4 +1,4 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;

@@ -1,4 +1,4 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import static headrace.kernel.session.Completeness.State.COMPLETE;
 import static headrace.kernel.session.Completeness.State.INCOMPLETE;

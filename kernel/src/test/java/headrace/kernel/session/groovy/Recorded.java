@@ -1,6 +1,7 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.Output;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;

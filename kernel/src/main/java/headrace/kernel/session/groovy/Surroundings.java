@@ -1,5 +1,6 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Output;
 import headrace.kernel.session.cell.Variables;
 import java.util.Set;
 

@@ -1,5 +1,6 @@
-package headrace.kernel.session;
+package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Fault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
