@@ -25,14 +25,20 @@ final class AltText {
         if (chart.bars().isPresent()) {
             bars(chart.bars().get(), chart.across(), sentences);
         } else {
+            Extent across = Extent.of(chart.panels(), true).on(chart.across());
             for (Chart.Panel panel : chart.panels()) {
-                sentences.add(panel.up().title() + " against " + chart.across().title() + ": " + marks(panel));
+                Extent up = Extent.of(List.of(panel), false).on(panel.up());
+                sentences.add(axis(panel.up(), up) + " against " + axis(chart.across(), across) + ": " + marks(panel));
             }
         }
         if (!chart.caption().isBlank()) {
             sentences.add(chart.caption());
         }
         return String.join(" ", sentences.stream().map(AltText::ended).toList());
+    }
+
+    private static String axis(Axis axis, Extent extent) {
+        return axis.title() + " (" + Numbers.print(extent.low()) + " to " + Numbers.print(extent.high()) + ")";
     }
 
     private static String marks(Chart.Panel panel) {

@@ -1,5 +1,8 @@
 package headrace.chart;
 
+import headrace.chart.paint.ChartProblem;
+import headrace.chart.paint.Track;
+import headrace.problem.Refusal;
 import java.util.OptionalDouble;
 
 /**
@@ -11,6 +14,21 @@ import java.util.OptionalDouble;
  * @param to where the axis ends; found from what is drawn if absent
  */
 public record Axis(String name, String unit, OptionalDouble from, OptionalDouble to) {
+    /** Refuses ends that are not finite or stand in the wrong order. */
+    public Axis {
+        double begins = from.orElse(0);
+        double ends = to.orElse(begins + 1);
+        if (!(Math.abs(begins) <= Track.LARGEST
+                && Math.abs(ends) <= Track.LARGEST
+                && (from.isEmpty() || begins < ends))) {
+            throw new Refusal(
+                    ChartProblem.UNDRAWABLE_VALUE,
+                    "Asked for an axis \"" + name + "\" from " + begins + " to " + ends,
+                    "An axis goes from a finite value to a greater one",
+                    "Give its ends in that order, or leave one out to have it found");
+        }
+    }
+
     /** Returns an axis whose range is found from what is drawn. */
     public static Axis of(String name, String unit) {
         return new Axis(name, unit, OptionalDouble.empty(), OptionalDouble.empty());

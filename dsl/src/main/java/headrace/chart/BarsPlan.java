@@ -34,9 +34,14 @@ final class BarsPlan {
         double left = style.margin() + names + (beside ? style.gap() * 1.5 : 0);
         double right = style.width() - 1.6 * style.margin();
         double first = top + 0.6 * style.text();
-        Ticks ticks = Plan.ticksAcross(style, axis, range(bars), right - left);
+        Ticks ticks = Plan.ticksAcross(style, axis, Extent.of(bars), right - left);
+        right = Math.min(
+                right,
+                style.width() - Plan.overhang(style, ticks, ticks.labels().size() - 1));
+        left = Math.max(left, Plan.overhang(style, ticks, 0));
+        double room = right - left;
         List<List<String>> wrapped = bars.names().stream()
-                .map(name -> Style.wrapped(name, Typeface.REGULAR, style.text(), beside ? names : right - left))
+                .map(name -> Style.wrapped(name, Typeface.REGULAR, style.text(), beside ? names : room))
                 .toList();
         double y = first;
         List<Double> tops = new ArrayList<>();
@@ -192,19 +197,5 @@ final class BarsPlan {
 
     private double widestName(Bars bars) {
         return bars.names().stream().mapToDouble(style::textWidth).max().orElse(0);
-    }
-
-    private static double[] range(Bars bars) {
-        double[] range = {0, 0};
-        for (int i = 0; i < bars.names().size(); i++) {
-            double sum = 0;
-            for (Bars.Series series : bars.series()) {
-                double value = series.values().get(i);
-                sum = bars.stacked() ? sum + value : value;
-                range[0] = Math.min(range[0], sum);
-                range[1] = Math.max(range[1], sum);
-            }
-        }
-        return range;
     }
 }

@@ -60,7 +60,9 @@ record PanelPainter(Style style, Surface surface) {
             for (Track stroke : Hatching.over(drawn.outline(), style.hatchSpacing())) {
                 plan.uncovered(stroke).forEach(piece -> all.append(piece.toPath(), false));
             }
-            surface.stroke(all, hatchPen(area));
+            if (all.getCurrentPoint() != null) {
+                surface.stroke(all, hatchPen(area));
+            }
         } else {
             surface.fill(drawn.outline(), area.ink().rgb(), TINT);
         }
@@ -97,6 +99,17 @@ record PanelPainter(Style style, Surface surface) {
         if (all.getCurrentPoint() != null) {
             surface.stroke(all, pen(drawn));
         }
+        for (Track track : drawn.tracks()) {
+            if (track.length() == 0) {
+                dot(drawn, track);
+            }
+        }
+    }
+
+    /** A line of a single point would not be seen. */
+    private void dot(Drawn drawn, Track point) {
+        Shape dot = outline(Symbol.CIRCLE, point.x(0), point.y(0), 1.2 * style.lineWidth());
+        surface.fill(dot, drawn.mark().ink().rgb(), 1);
     }
 
     private Pen pen(Drawn drawn) {

@@ -130,7 +130,7 @@ final class PanelPlan {
 
     private boolean placeAtEnd(Drawn line) {
         Track longest = longest(line.tracks());
-        String text = line.mark().label();
+        String text = oneLine(line.mark().label());
         return longest != null && !text.isBlank() && place(line, longest, text, Role.LABEL, AT_ITS_END);
     }
 
@@ -139,7 +139,7 @@ final class PanelPlan {
      */
     private void placeLabel(Drawn each) {
         Work.poll();
-        String text = each.mark().label();
+        String text = oneLine(each.mark().label());
         if (!text.isBlank()) {
             Track longest = longest(each.tracks());
             boolean several =
@@ -157,7 +157,7 @@ final class PanelPlan {
         for (ContourLines.Level level : contours.lines()) {
             List<Track> pieces = scale.track(level.track()).within(scale.frame());
             Track longest = longest(pieces);
-            if (longest != null && place(each, longest, level.text(), Role.CONTOUR_LABEL, USUAL)) {
+            if (longest != null && place(each, longest, oneLine(level.text()), Role.CONTOUR_LABEL, USUAL)) {
                 named.add(level.text());
             } else {
                 without.add(new Homeless(this, each, longest, level.text()));
@@ -187,7 +187,7 @@ final class PanelPlan {
                 placer.place(new LabelPlacer.Wish(candidates(each, track, candidates, set), track, set, most));
         box.ifPresent(where -> {
             Lettering there = new Lettering(
-                    text, face, size, lettering.rgb(), where.x() + 0.15 * size, where.y() + Typeface.ASCENT * size);
+                    text, face, size, lettering.rgb(), where.x() + 0.15 * size - own.x(), where.y() - own.y());
             letterings.add(there);
             placed.add(new Layout.Text(role, text, where));
         });
@@ -202,6 +202,10 @@ final class PanelPlan {
             return candidates.around(track, style.symbolRadius());
         }
         return each.mark() instanceof Area ? candidates.inside(each.outline()) : candidates.beside(track);
+    }
+
+    private static String oneLine(String label) {
+        return label.strip().replaceAll("\\s+", " ");
     }
 
     private static Track longest(List<Track> tracks) {

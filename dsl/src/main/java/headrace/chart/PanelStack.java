@@ -3,13 +3,9 @@ package headrace.chart;
 import headrace.chart.Layout.Role;
 import headrace.chart.Legend.Entry;
 import headrace.chart.PanelPlan.Homeless;
-import headrace.chart.mark.Area;
-import headrace.chart.mark.ContourLines;
 import headrace.chart.mark.Dash;
+import headrace.chart.mark.Ink;
 import headrace.chart.mark.Line;
-import headrace.chart.mark.Mark;
-import headrace.chart.mark.Points;
-import headrace.chart.mark.Reference;
 import headrace.chart.paint.Box;
 import headrace.chart.paint.Track;
 import headrace.chart.paint.Typeface;
@@ -32,14 +28,18 @@ final class PanelStack {
         double labels = 0;
         for (int i = 0; i < chart.panels().size(); i++) {
             Chart.Panel panel = chart.panels().get(i);
-            double[] range = range(List.of(panel), false);
-            Ticks up = Ticks.over(panel.up(), range[0], range[1], frameHeight(chart, i) / style.tickSpacing());
+            Extent range = Extent.of(List.of(panel), false);
+            Ticks up = Ticks.over(panel.up(), range.low(), range.high(), frameHeight(chart, i) / style.tickSpacing());
             ups.add(up);
             labels = Math.max(labels, widest(up));
         }
         double left = style.margin() + labels + style.gap();
         double right = style.width() - 1.6 * style.margin();
-        Ticks across = Plan.ticksAcross(style, chart.across(), range(chart.panels(), true), right - left);
+        Ticks across = Plan.ticksAcross(style, chart.across(), Extent.of(chart.panels(), true), right - left);
+        right = Math.min(
+                right,
+                style.width() - Plan.overhang(style, across, across.labels().size() - 1));
+        left = Math.max(left, Plan.overhang(style, across, 0));
         List<PanelPlan> plans = new ArrayList<>();
         double y = top;
         Scale scale = null;
@@ -125,7 +125,7 @@ final class PanelStack {
                             Track.through(new double[] {box.x(), box.right()}, new double[] {box.centre(), box.centre()
                                     })
                                     .toPath(),
-                            style.pen(headrace.chart.mark.Ink.GREY, Dash.DASHED, 0.75))));
+                            style.pen(Ink.GREY, Dash.DASHED, 0.75))));
         }
         return entries;
     }
@@ -138,46 +138,5 @@ final class PanelStack {
 
     private static boolean extended(Drawn drawn) {
         return drawn.mark() instanceof Line line && line.extended();
-    }
-
-    /** Returns the least and the greatest value of everything drawn, across or up. */
-    private static double[] range(List<Chart.Panel> panels, boolean across) {
-        double[] range = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (Chart.Panel panel : panels) {
-            for (Mark mark : panel.marks()) {
-                if (mark instanceof Reference reference) {
-                    if (reference.upright() == across) {
-                        widen(range, reference.value());
-                    }
-                } else {
-                    tracks(mark).forEach(track -> {
-                        Box box = track.bounds();
-                        widen(range, across ? box.x() : box.y());
-                        widen(range, across ? box.right() : box.bottom());
-                    });
-                }
-            }
-        }
-        return range[0] <= range[1] ? range : new double[] {0, 1};
-    }
-
-    private static void widen(double[] range, double value) {
-        range[0] = Math.min(range[0], value);
-        range[1] = Math.max(range[1], value);
-    }
-
-    private static List<Track> tracks(Mark mark) {
-        if (mark instanceof Line line) {
-            return List.of(line.track());
-        }
-        if (mark instanceof Points points) {
-            return List.of(points.track());
-        }
-        if (mark instanceof Area area) {
-            return List.of(area.upper(), area.lower());
-        }
-        return mark instanceof ContourLines contours
-                ? contours.lines().stream().map(ContourLines.Level::track).toList()
-                : List.of();
     }
 }

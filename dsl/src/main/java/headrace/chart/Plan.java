@@ -100,7 +100,7 @@ final class Plan {
         Box frame = scale.frame();
         Ticks ticks = scale.across();
         double size = style.tick();
-        double base = frame.bottom() + 0.45 * style.text() + Typeface.ASCENT * size;
+        double base = frame.bottom() + 0.6 * style.text() + Typeface.ASCENT * size;
         for (int i = 0; i < ticks.values().size(); i++) {
             String label = ticks.labels().get(i);
             double x = scale.x(ticks.values().get(i)) - Typeface.REGULAR.width(label, size) / 2;
@@ -121,11 +121,11 @@ final class Plan {
     }
 
     /** Returns how many steps an axis has room for, by the width of its longest label. */
-    static Ticks ticksAcross(Style style, Axis axis, double[] range, double room) {
+    static Ticks ticksAcross(Style style, Axis axis, Extent range, double room) {
         double most = room / (1.6 * style.tickSpacing());
-        Ticks ticks = Ticks.over(axis, range[0], range[1], most);
+        Ticks ticks = Ticks.over(axis, range.low(), range.high(), most);
         for (double steps = most; steps > 1; steps *= 0.8) {
-            ticks = Ticks.over(axis, range[0], range[1], steps);
+            ticks = Ticks.over(axis, range.low(), range.high(), steps);
             double widest = ticks.labels().stream()
                     .mapToDouble(label -> Typeface.REGULAR.width(label, style.tick()))
                     .max()
@@ -135,6 +135,13 @@ final class Plan {
             }
         }
         return ticks;
+    }
+
+    /** Returns half the width of one of the numbers of an axis: how far it may reach beyond the frame. */
+    static double overhang(Style style, Ticks ticks, int index) {
+        boolean none = ticks.labels().isEmpty();
+        return 0.3 * style.margin()
+                + (none ? 0 : Typeface.REGULAR.width(ticks.labels().get(index), style.tick()) / 2);
     }
 
     static Rectangle2D rectangle(Box box) {

@@ -18,6 +18,9 @@ record Ticks(double from, double to, List<Double> values, List<String> labels, i
     private static final String THIN_SPACE = "\u2009";
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
+    /** What is smaller counts as 0. */
+    private static final double SMALLEST = 1e-100;
+
     /** A range counts as a single value if it is smaller than this share of its own size. */
     private static final double ROUNDING = 1e-9;
 
@@ -31,9 +34,10 @@ record Ticks(double from, double to, List<Double> values, List<String> labels, i
      */
     static Ticks over(Axis axis, double low, double high, double most) {
         double size = Math.max(Math.abs(low), Math.abs(high));
+        size = size < SMALLEST ? 0 : size;
         double from = axis.from().orElse(low >= 0 && low <= 0.5 * high ? 0 : low);
         double to = axis.to().orElse(high <= 0 && high >= 0.5 * low ? 0 : high);
-        if (to - from <= ROUNDING * size || size == 0) {
+        if (to - from <= Math.max(ROUNDING * size, SMALLEST)) {
             double around = size == 0 ? 1 : 0.1 * size;
             from = axis.from().orElse(Math.min(from, to) - (size == 0 ? 0 : around));
             to = axis.to().orElse(Math.max(to, from) + around);

@@ -1,5 +1,6 @@
 package headrace.chart.mark;
 
+import headrace.chart.paint.Track;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,10 +26,16 @@ public record Bars(List<String> names, List<Series> series, boolean stacked) {
         }
     }
 
-    /** Keeps the lists as they are now. */
+    /** Keeps the lists as they are now; refuses values that are not one for each name, or have no place on an axis. */
     public Bars {
         names = List.copyOf(names);
         series = List.copyOf(series);
+        double[] order = new double[names.size()];
+        for (Series each : series) {
+            Track.through(
+                    order,
+                    each.values().stream().mapToDouble(Double::doubleValue).toArray());
+        }
     }
 
     /** Returns bars for these names, without values yet. */

@@ -1,5 +1,7 @@
 package headrace.chart.mark;
 
+import headrace.chart.paint.Track;
+
 /**
  * A straight line across the whole panel at one value.
  *
@@ -9,6 +11,11 @@ package headrace.chart.mark;
  * @param label what it is called, blank for none
  */
 public record Reference(double value, boolean upright, Ink ink, String label) implements Mark {
+    /** Refuses a value that has no place on an axis. */
+    public Reference {
+        Track.through(new double[] {value}, new double[] {value});
+    }
+
     /** Returns the line that lies at this value of the axis going up. */
     public static Reference atHeight(double value, String label) {
         return new Reference(value, false, Ink.GREY, label);

@@ -1,6 +1,7 @@
 package headrace.chart.paint;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 
 /**
  * A line of text on the page.
@@ -18,9 +19,14 @@ public record Lettering(String text, Typeface face, double size, int rgb, double
         return face.outline(text, size, x, y);
     }
 
-    /** Returns the box from the tops of capitals and accents to the foot of a {@code g}. */
+    /** Returns the box around every stroke, at least as high as an ordinary line and as wide as its pen moves. */
     public Box box() {
-        return new Box(
+        Rectangle2D box = new Rectangle2D.Double(
                 x, y - Typeface.ASCENT * size, face.width(text, size), (Typeface.ASCENT + Typeface.DESCENT) * size);
+        Rectangle2D strokes = outline().getBounds2D();
+        if (!strokes.isEmpty()) {
+            box.add(strokes);
+        }
+        return new Box(box.getX(), box.getY(), box.getWidth(), box.getHeight());
     }
 }

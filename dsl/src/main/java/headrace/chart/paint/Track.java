@@ -12,7 +12,8 @@ import java.util.List;
  * <p>Every value is finite and not beyond ±10¹⁰⁰, so that differences are finite too; a track may be a single point.
  */
 public final class Track {
-    private static final double LARGEST = 1e100;
+    /** The largest value that has a place on an axis, either sign. */
+    public static final double LARGEST = 1e100;
 
     private final double[] x;
     private final double[] y;
