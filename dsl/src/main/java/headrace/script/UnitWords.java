@@ -13,7 +13,7 @@ import java.util.List;
 public final class UnitWords implements Words {
     @Override
     public String subject() {
-        return "Units";
+        return "Quantities";
     }
 
     /** Tells in which units results are printed. */
