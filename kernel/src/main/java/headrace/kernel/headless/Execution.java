@@ -94,7 +94,8 @@ final class Execution {
         }
         Notebook notebook = input.notebook().withCells(cells);
         Ending how = stopped ? Ending.STOPPED : ending;
-        return new Executed(notebook, how, ran.size(), Optional.ofNullable(failure));
+        int all = (int) cells.stream().filter(RunInput::runs).count();
+        return new Executed(notebook, how, ran.size(), all - ran.size(), Optional.ofNullable(failure));
     }
 
     private static Optional<String> firstHeading(String markdown) {

@@ -70,7 +70,7 @@ class ProgramTest {
                 .waitFor();
         Ended ended = run.end();
         assertEquals(ExitCode.STOPPED, ended.code(), ended.printed());
-        assertTrue(ended.printed().contains("stopped at cell 1"), ended.printed());
+        assertTrue(ended.printed().contains("stopped by its user at cell 1"), ended.printed());
         assertTrue(
                 Files.readString(folder.resolve("headrace-out/long/long.ipynb")).contains("half way"));
     }

@@ -79,7 +79,7 @@ class HeadlessRunTest {
         assertTrue(notebook.contains("\"ename\": \"flow-out-of-range\""), notebook);
         assertTrue(notebook.contains("\"execution_count\": null"), notebook);
         String page = Files.readString(out("run.html"));
-        assertTrue(page.contains("Cell 2 failed (flow-out-of-range); the cells after it did not run."), page);
+        assertTrue(page.contains("Cell 2 failed (flow-out-of-range); the cell after it did not run."), page);
         assertTrue(page.contains("Script, not run"), page);
         assertTrue(text().contains("Cell 2 failed (flow-out-of-range)"), text());
     }
@@ -165,7 +165,7 @@ class HeadlessRunTest {
         assertEquals(Ending.STOPPED, ending[0]);
         assertEquals(1, session.asked.size());
         assertTrue(Files.readString(out("run.ipynb")).contains("half way"));
-        assertTrue(Files.readString(out("run.html")).contains("stopped at cell 1"));
+        assertTrue(Files.readString(out("run.html")).contains("stopped by its user at cell 1"));
     }
 
     @Test
