@@ -11,6 +11,7 @@ import headrace.report.Block.TableBlock;
 import headrace.report.Block.TextBlock;
 import headrace.report.Shown;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Draws what a result shows as a piece of a page that needs nothing from outside.
@@ -80,7 +81,8 @@ final class ShownHtml {
             listed("Notes", notes.notes().list().stream().map(Object::toString).toList());
             out.append("</aside>\n");
         } else if (block instanceof TextBlock text) {
-            out.append("<section>\n");
+            String kind = text.heading().toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
+            out.append("<section class=\"").append(kind).append("\">\n");
             listed(text.heading(), text.lines());
             out.append("</section>\n");
         }
