@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.chart.Layout.Role;
 import headrace.chart.paint.Box;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -18,13 +20,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class LabelsTest {
     private static final int CHARTS = 200;
+    private static final Map<List<Integer>, Layout> LAYOUTS = new HashMap<>();
     private static final Set<Role> IN_THE_FRAME = Set.of(Role.LABEL, Role.CONTOUR_LABEL, Role.KEY);
 
     @ParameterizedTest
     @ValueSource(ints = {400, 800, 1600})
     void never_cross_one_another_nor_the_frame_nor_the_page(int width) {
         for (int seed = 0; seed < CHARTS; seed++) {
-            Layout layout = new PumpLikeChart(seed).chart().layout(width);
+            Layout layout = layout(seed, width);
             Box page = new Box(0, 0, layout.width(), layout.height());
             List<Layout.Text> texts = layout.texts();
             for (int i = 0; i < texts.size(); i++) {
@@ -43,7 +46,7 @@ class LabelsTest {
     void stand_at_their_mark_or_in_the_legend_every_one(int width) {
         for (int seed = 0; seed < CHARTS; seed++) {
             PumpLikeChart pump = new PumpLikeChart(seed);
-            Layout layout = pump.chart().layout(width);
+            Layout layout = layout(seed, width);
             Set<String> placed = layout.texts().stream()
                     .filter(text -> IN_THE_FRAME.contains(text.role()))
                     .map(Layout.Text::text)
@@ -65,7 +68,7 @@ class LabelsTest {
         int placed = 0;
         for (int seed = 0; seed < CHARTS; seed++) {
             PumpLikeChart pump = new PumpLikeChart(seed);
-            placed += (int) pump.chart().layout(800).texts().stream()
+            placed += (int) layout(seed, 800).texts().stream()
                     .filter(text -> text.role() == Role.LABEL || text.role() == Role.CONTOUR_LABEL)
                     .count();
             labels += pump.labels().size();
@@ -77,7 +80,7 @@ class LabelsTest {
     void that_only_a_colour_would_tell_apart_have_a_number_at_the_mark_and_in_the_legend() {
         int numbered = 0;
         for (int seed = 0; seed < CHARTS; seed++) {
-            Layout layout = new PumpLikeChart(seed).chart().layout(400);
+            Layout layout = layout(seed, 400);
             for (Layout.Text key : layout.texts()) {
                 if (key.role() == Role.KEY) {
                     numbered++;
@@ -91,6 +94,12 @@ class LabelsTest {
             }
         }
         assertTrue(numbered > 0);
+    }
+
+    /** Each chart is laid out once for all tests. */
+    private static Layout layout(int seed, int width) {
+        return LAYOUTS.computeIfAbsent(
+                List.of(seed, width), key -> new PumpLikeChart(seed).chart().layout(width));
     }
 
     private static void assertFramed(Layout layout, Layout.Text text, int seed) {

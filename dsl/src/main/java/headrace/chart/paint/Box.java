@@ -39,6 +39,13 @@ public record Box(double x, double y, double width, double height) {
         return other.x >= x && other.right() <= right() && other.y >= y && other.bottom() <= bottom();
     }
 
+    /** Returns how far a point is from the box, 0 inside. */
+    public double distance(double[] point) {
+        double across = Math.max(0, Math.abs(point[0] - middle()) - width / 2);
+        double down = Math.max(0, Math.abs(point[1] - centre()) - height / 2);
+        return Math.hypot(across, down);
+    }
+
     /** Returns this box with its edges moved outwards. */
     public Box grown(double by) {
         return new Box(x - by, y - by, width + 2 * by, height + 2 * by);

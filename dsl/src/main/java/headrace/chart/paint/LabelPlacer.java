@@ -13,6 +13,12 @@ import java.util.Optional;
  * the label has no room. The same requests in the same order give the same places.
  */
 public final class LabelPlacer {
+    /** So many gaps from the end of another line a label reads as the name of that line. */
+    private static final double AT_AN_END = 3;
+
+    /** The cost of a place that would tell the reader something wrong. */
+    private static final double NEVER = 1e9;
+
     /** A label set into a line hides no more than this share of it. */
     private static final double MOST_OF_OWN = 0.3;
 
@@ -120,9 +126,11 @@ public final class LabelPlacer {
             boolean sameKind = other.rival() && other.track().size() == 1 == point;
             if (sameKind && other.track() != own && !other.track().equals(own)) {
                 double far = other.track().distance(box);
-                if (far < near + gap) {
-                    cost += far < near ? 40 : 6;
+                if (far < near) {
+                    return NEVER;
                 }
+                boolean atItsEnd = !point && box.distance(other.track().at(1)) < AT_AN_END * gap;
+                cost += atItsEnd ? 40 : far < near + gap ? 10 : 0;
             }
         }
         return cost;

@@ -103,9 +103,7 @@ public final class Track {
             double square = dx * dx + dy * dy;
             double along = square == 0 ? 0 : ((box.middle() - fromX) * dx + (box.centre() - fromY) * dy) / square;
             double share = Math.max(0, Math.min(1, along));
-            double awayX = Math.max(0, Math.abs(fromX + share * dx - box.middle()) - box.width() / 2);
-            double awayY = Math.max(0, Math.abs(fromY + share * dy - box.centre()) - box.height() / 2);
-            least = Math.min(least, Math.hypot(awayX, awayY));
+            least = Math.min(least, box.distance(new double[] {fromX + share * dx, fromY + share * dy}));
         }
         return least;
     }
