@@ -26,7 +26,7 @@ class DslArchitectureTest {
             new Row("record"),
             new Row("units"),
             new Row("numeric", "org.hipparchus.."),
-            new Row("chart", "org.knowm.xchart..", "org.apache.batik.."),
+            new Row("chart"),
             new Row("liquid", "com.hummeling.if97.."),
             new Row("curve"),
             new Row("drive"),
