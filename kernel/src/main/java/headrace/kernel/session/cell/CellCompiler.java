@@ -4,7 +4,10 @@ import groovy.lang.GroovyCodeSource;
 import groovy.lang.Script;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
@@ -21,6 +24,7 @@ public final class CellCompiler {
     }
 
     private final KeptImports imports = new KeptImports();
+    private final Set<String> defined = ConcurrentHashMap.newKeySet();
     private final CellLoader loader;
     private ModuleNode parsed;
     private KeptImports own;
@@ -33,6 +37,7 @@ public final class CellCompiler {
     public CellCompiler(CompilerConfiguration language) {
         language.setScriptBaseClass(CellScript.class.getName());
         language.setPluginFactory(CellParser.with(this::rewrite));
+        language.setParameters(true);
         language.setBytecodePostprocessor((name, bytecode) -> Weaver.weave(bytecode));
         loader = new CellLoader(CellCompiler.class.getClassLoader(), language);
     }
@@ -51,6 +56,7 @@ public final class CellCompiler {
                 .filter(each -> !each.equals(name))
                 .toList();
         classes.forEach(imports::hide);
+        defined.addAll(classes);
         return new Compiled(type.asSubclass(Script.class), methods(), classes);
     }
 
@@ -62,6 +68,18 @@ public final class CellCompiler {
     /** Returns the loader of all the classes that cells define. */
     public ClassLoader loader() {
         return loader;
+    }
+
+    /** Returns the classes that cells define or import, by the name under which they are known. Any thread may ask. */
+    public Map<String, String> knownTypes() {
+        Map<String, String> known = new TreeMap<>(imports.types());
+        defined.forEach(name -> known.put(name, name));
+        return known;
+    }
+
+    /** Returns the imported packages, each with its last dot. Any thread may ask. */
+    public Set<String> openPackages() {
+        return Set.copyOf(imports.packages());
     }
 
     private List<String> methods() {

@@ -4,18 +4,23 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArraySet;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.ImportNode;
 import org.codehaus.groovy.ast.ModuleNode;
 
-/** The imports of earlier cells, given to each later one that does not import the same name itself. */
+/**
+ * The imports of earlier cells, given to each later one that does not import the same name itself. Changed by the cell
+ * thread; what it tells may be asked by any.
+ */
 final class KeptImports {
     /** An imported member of a class. */
     private record Member(String type, String name) {}
 
-    private final Map<String, String> types = new LinkedHashMap<>();
-    private final Set<String> packages = new LinkedHashSet<>();
+    private final Map<String, String> types = new ConcurrentHashMap<>();
+    private final Set<String> packages = new CopyOnWriteArraySet<>();
     private final Map<String, Member> members = new LinkedHashMap<>();
     private final Set<String> allMembers = new LinkedHashSet<>();
 

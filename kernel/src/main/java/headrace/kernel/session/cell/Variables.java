@@ -2,12 +2,18 @@ package headrace.kernel.session.cell;
 
 import groovy.lang.Binding;
 import groovy.lang.Closure;
+import java.lang.reflect.Method;
+import java.lang.reflect.Parameter;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /** The variables and methods that a session's cells have left behind. May be used by any thread. */
 public final class Variables extends Binding {
@@ -54,8 +60,26 @@ public final class Variables extends Binding {
         return names;
     }
 
-    /** Returns the methods as they are now. */
-    public Map<String, Closure<?>> methods() {
-        return Map.copyOf(methods);
+    /** Returns the parameters of each method, such as {@code (flow, head)}. */
+    public Map<String, String> methodParameters() {
+        Map<String, String> all = new TreeMap<>();
+        methods.forEach(
+                (name, method) -> all.put(name, parameters(method.getOwner().getClass(), name)));
+        return all;
+    }
+
+    private static String parameters(Class<?> cell, String name) {
+        return Arrays.stream(cell.getDeclaredMethods())
+                .filter(method -> method.getName().equals(name) && !method.isSynthetic())
+                .max(Comparator.comparing(Method::getParameterCount))
+                .map(method -> Arrays.stream(method.getParameters())
+                        .map(Variables::parameter)
+                        .collect(Collectors.joining(", ", "(", ")")))
+                .orElse("()");
+    }
+
+    private static String parameter(Parameter parameter) {
+        boolean typed = parameter.getType() != Object.class;
+        return (typed ? parameter.getType().getSimpleName() + " " : "") + parameter.getName();
     }
 }

@@ -10,10 +10,14 @@ import headrace.kernel.session.HistoryEntry;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
+import headrace.kernel.session.assist.Completer;
+import headrace.kernel.session.assist.Inspector;
+import headrace.kernel.session.assist.Scope;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
 import headrace.script.ScriptLanguage;
+import headrace.units.UnitSystem;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +38,9 @@ public final class GroovySession implements Session {
     private int count;
     private int asides;
     private volatile CellRun running;
+
+    /** In which units the cells print: chosen on the cell thread, heeded by what other threads say of variables. */
+    private volatile UnitSystem units = UnitSystem.current();
 
     @Override
     public synchronized int count() {
@@ -72,6 +79,7 @@ public final class GroovySession implements Session {
     /** Runs the cell on the cell thread. Whatever happens, the run ends. */
     private void runHere(String name, String code, Output output, CellRun run) {
         run.begin();
+        units.choose();
         Console.lead(new Surroundings(output, faults, variables, places));
         Progress progress = new Progress(run::stopAsked, output, "progress-" + name);
         Outcome[] outcome = {new Outcome.Done()};
@@ -84,6 +92,7 @@ public final class GroovySession implements Session {
             if (run.stopAsked()) {
                 outcome[0] = new Outcome.Failed(faults.stopped(run.stoppedAt()));
             }
+            units = UnitSystem.current();
             try {
                 progress.clear();
             } finally {
@@ -122,12 +131,27 @@ public final class GroovySession implements Session {
 
     @Override
     public Completion complete(String code, int cursor) {
-        return new Completion(cursor, cursor, List.of());
+        return new Completer(scope()).at(code, cursor);
     }
 
     @Override
     public Optional<MimeBundle> inspect(String code, int cursor, int detail) {
-        return Optional.empty();
+        UnitSystem own = UnitSystem.current();
+        units.choose();
+        try {
+            return new Inspector(scope()).at(code, cursor, detail);
+        } finally {
+            own.choose();
+        }
+    }
+
+    private Scope scope() {
+        return new Scope(
+                variables.values(),
+                variables.methodParameters(),
+                compiler.knownTypes(),
+                compiler.openPackages(),
+                compiler.loader());
     }
 
     @Override
