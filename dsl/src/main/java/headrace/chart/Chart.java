@@ -154,7 +154,8 @@ public final class Chart {
         return AltText.of(this);
     }
 
-    String title() {
+    /** Returns the title. */
+    public String title() {
         return title;
     }
 

@@ -16,6 +16,12 @@ public enum DataProblem implements Problem {
     FILE_EMPTY,
     /** The file could not be written. */
     FILE_NOT_WRITTEN,
+    /** A file would be written over that is not the program's own. */
+    FILE_IN_THE_WAY,
+    /** An ending that says no kind of file that can be saved. */
+    UNKNOWN_FILE_KIND,
+    /** A table or chart was asked for that a result does not show. */
+    NOTHING_TO_SHOW,
     /** A line cannot be split into its cells. */
     MALFORMED_LINE,
     /** The cells are parted by something else than was said. */
