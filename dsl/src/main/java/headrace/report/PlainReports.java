@@ -24,7 +24,7 @@ final class PlainReports {
     }
 
     static Shown chart(Chart chart) {
-        return new Shown("Chart", List.of(), List.of(new ChartBlock(chart)));
+        return new Shown(chart.title(), List.of(), List.of(new ChartBlock(chart)));
     }
 
     static Shown liquid(Liquid liquid) {

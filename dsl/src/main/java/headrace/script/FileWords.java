@@ -18,6 +18,11 @@ public final class FileWords implements Words {
     private static final String COMMA =
             "decimalComma: true for a file with decimal commas and semicolons between its cells; false unless chosen";
 
+    private static final String SAVE =
+            "Saves what a result shows, by the ending of the file: .csv a table, .svg or .png a chart, .txt all of"
+                    + " it as text. Says where. It never takes the place of a file that the script has read, nor of one"
+                    + " that is not of the kind that save writes, unless over: true.";
+
     @Override
     public String subject() {
         return "Files";
@@ -69,19 +74,14 @@ public final class FileWords implements Words {
     }
 
     /** Saves a table, a chart or what a result shows. */
-    @Word(
-            help =
-                    "Saves what a result shows, by the ending of the file: .csv a table, .svg or .png a chart, .txt all of"
-                            + " it as text. Says where. It never takes the place of a file that the script has read, nor of one"
-                            + " that is not of the kind that save writes, unless over: true.",
-            example = "save(comparison, 'part-loads.csv', table: 'Part loads')")
+    @Word(help = SAVE, example = "save(comparison, 'part-loads.csv', table: 'Part loads')")
     public static String save(Object result, Object file) {
         return save(Map.of(), result, file);
     }
 
     /** Saves a table, a chart or what a result shows. */
     @Word(
-            help = "",
+            help = SAVE,
             example = "save(comparison, 'part-loads.csv', table: 'Part loads')",
             choices = {
                 "table: a part of the title of the table to save, if the result shows several",

@@ -38,13 +38,18 @@ public final class ScriptFolder {
     }
 
     /**
-     * Makes this thread find and leave files here from now on.
+     * Returns the folders of a script.
      *
-     * @param reads the script's folder
+     * @param reads the script's own folder
      * @param writes where its files go
      */
-    public static void choose(Path reads, Path writes) {
-        CURRENT.set(new ScriptFolder(reads, writes));
+    public static ScriptFolder of(Path reads, Path writes) {
+        return new ScriptFolder(reads, writes);
+    }
+
+    /** Makes this thread find and leave files here from now on. */
+    public void choose() {
+        CURRENT.set(this);
     }
 
     /** Returns the folders of this thread. */

@@ -52,7 +52,8 @@ final class RunCommand implements Callable<Integer> {
         ResultFolder folder = ResultFolder.of(input, Optional.ofNullable(output));
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         TerminalView terminal = new TerminalView(out, Boolean.getBoolean("headrace.colour"));
-        try (Session session = new GroovySession()) {
+        Path writes = folder.notebook().toAbsolutePath().getParent();
+        try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes)) {
             HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session);
             Thread stopping = new Thread(() -> stop(run), "stop");
             Runtime.getRuntime().addShutdownHook(stopping);

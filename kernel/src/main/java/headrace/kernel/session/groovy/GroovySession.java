@@ -16,9 +16,11 @@ import headrace.kernel.session.assist.Scope;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
+import headrace.script.ScriptFolder;
 import headrace.script.ScriptLanguage;
 import headrace.units.UnitSystem;
 import headrace.work.Work;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +36,7 @@ public final class GroovySession implements Session {
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
     private final Faults faults = new Faults(sources, variables::names);
+    private final ScriptFolder folder;
     private CellThread thread = new CellThread(compiler.loader());
     private int count;
     private int asides;
@@ -41,6 +44,25 @@ public final class GroovySession implements Session {
 
     /** In which units the cells print: chosen on the cell thread, heeded by what other threads say of variables. */
     private volatile UnitSystem units = UnitSystem.current();
+
+    /** Starts a session that finds and leaves its files in the current folder. */
+    public GroovySession() {
+        this(ScriptFolder.of(Path.of(""), Path.of("")));
+    }
+
+    private GroovySession(ScriptFolder folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Starts a session that finds its files in one folder, and in those above it, and leaves its own in another.
+     *
+     * @param reads the folder of the script
+     * @param writes where its files go
+     */
+    public static GroovySession in(Path reads, Path writes) {
+        return new GroovySession(ScriptFolder.of(reads, writes));
+    }
 
     @Override
     public synchronized int count() {
@@ -80,6 +102,7 @@ public final class GroovySession implements Session {
     private void runHere(String name, String code, Output output, CellRun run) {
         run.begin();
         units.choose();
+        folder.choose();
         Console.lead(new Surroundings(output, faults, variables, places));
         Progress progress = new Progress(run::stopAsked, output, "progress-" + name);
         Outcome[] outcome = {new Outcome.Done()};
