@@ -20,22 +20,25 @@ final class Legend {
      */
     record Entry(String key, String text, BiConsumer<Surface, Box> swatch) {}
 
+    private final Plan.Page page;
     private final Style style;
     private final double left;
     private final double right;
     private double x;
     private double y;
 
-    Legend(Style style, double left, double right, double top) {
-        this.style = style;
-        this.left = left;
-        this.right = right;
+    /** Creates the legend of a page, its first row standing on a base line. */
+    Legend(Plan.Page page, double base) {
+        this.page = page;
+        this.style = page.style();
+        this.left = style.margin();
+        this.right = style.width() - style.margin();
         this.x = left;
-        this.y = top;
+        this.y = base;
     }
 
-    /** Adds the entries to the plan and returns where they end. */
-    double add(List<Entry> entries, Plan.Page page) {
+    /** Adds the entries to the page and returns the base line of the last row. */
+    double add(List<Entry> entries) {
         double column = columnWidth(entries);
         for (Entry entry : entries) {
             double indent = indent(entry);
@@ -45,7 +48,7 @@ final class Legend {
             if (x > left && x + wide > right) {
                 nextRow();
             }
-            add(entry, lines, page);
+            add(entry, lines);
             if (lines.size() > 1) {
                 y += (lines.size() - 1) * style.line();
                 nextRow();
@@ -56,7 +59,7 @@ final class Legend {
         return x > left ? y : y - style.line();
     }
 
-    private void add(Entry entry, List<String> lines, Plan.Page page) {
+    private void add(Entry entry, List<String> lines) {
         Box sample = new Box(x, y - 0.72 * style.text(), swatch(), 0.86 * style.text());
         page.paint(surface -> entry.swatch().accept(surface, sample));
         if (!entry.key().isBlank()) {
@@ -65,7 +68,7 @@ final class Legend {
         }
         for (int i = 0; i < lines.size(); i++) {
             double base = y + i * style.line();
-            page.text(Role.LEGEND, style.lettering(lines.get(i), style.text(), Style.TEXT, x + indent(entry), base));
+            page.text(Role.LEGEND, style.lettering(lines.get(i), Style.TEXT, x + indent(entry), base));
         }
     }
 

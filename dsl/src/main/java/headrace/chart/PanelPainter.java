@@ -18,6 +18,9 @@ import java.awt.geom.Path2D;
 
 /** Draws a planned panel, from the ground up: areas, grid, contours, lines, points, labels. */
 record PanelPainter(Style style, Surface surface) {
+    /** The weight of a line beyond its data, against 1 for one inside. */
+    static final double EXTENDED = 0.75;
+
     private static final double TINT = 0.28;
     private static final int WHITE = 0xFFFFFF;
 
@@ -114,7 +117,7 @@ record PanelPainter(Style style, Surface surface) {
 
     private Pen pen(Drawn drawn) {
         if (drawn.mark() instanceof Line line) {
-            return style.pen(line.ink(), line.dash(), line.extended() ? 0.75 : 1);
+            return style.pen(line.ink(), line.dash(), line.extended() ? EXTENDED : 1);
         }
         boolean reference = drawn.mark() instanceof Reference;
         return style.pen(drawn.mark().ink(), reference ? Dash.DOTTED : Dash.SOLID, reference ? 0.8 : 0.55);

@@ -23,11 +23,25 @@ import java.util.stream.Stream;
 
 /** One panel: its marks in pixels, and where their labels found room. */
 final class PanelPlan {
-    /** A label without room. */
-    record Homeless(PanelPlan panel, Drawn drawn, Track track, String text) {
-        /** Returns whether the two could be told apart by colour only, or not at all. */
-        boolean looksLike(Homeless other) {
+    /**
+     * A label that looks for its place.
+     *
+     * @param panel in which it is
+     * @param drawn what it names
+     * @param track the line or the point of it to stand at, or null if there is none in the frame
+     * @param text what it says, in one line
+     */
+    record Name(PanelPlan panel, Drawn drawn, Track track, String text) {
+        /** Returns whether what they name can be told apart by colour only, or not at all. */
+        boolean looksLike(Name other) {
             return drawn.look().equals(other.drawn.look());
+        }
+
+        /** Returns whether one entry in the legend does for both. */
+        boolean isSameAs(Name other) {
+            return text.equals(other.text)
+                    && looksLike(other)
+                    && drawn.mark().ink() == other.drawn.mark().ink();
         }
 
         /** Returns whether the panel shows another mark that looks the same in every way. */
@@ -38,6 +52,11 @@ final class PanelPlan {
                             .count()
                     > 1;
         }
+
+        /** Puts a number at the mark; returns whether there was room for it. */
+        boolean placeKey(int number) {
+            return panel.place(new Name(panel, drawn, track, Integer.toString(number)), Role.KEY, KEY_MOST);
+        }
     }
 
     /** What it may cost to place a label, in pixels of thin line hidden, before the legend is better. */
@@ -46,13 +65,16 @@ final class PanelPlan {
     private static final double AT_ITS_END = 8;
     private static final double KEY_MOST = 400;
 
+    /** Room left and right of a label, as a share of its size. */
+    private static final double BESIDE = 0.15;
+
     private final Style style;
     private final Scale scale;
     private final List<Drawn> drawn;
     private final LabelPlacer placer;
     private final List<Layout.Text> placed = new ArrayList<>();
     private final List<Lettering> letterings = new ArrayList<>();
-    private final List<Homeless> homeless = new ArrayList<>();
+    private final List<Name> homeless = new ArrayList<>();
 
     PanelPlan(Style style, Scale scale, List<Mark> marks) {
         this.style = style;
@@ -71,7 +93,7 @@ final class PanelPlan {
         return drawn;
     }
 
-    List<Homeless> homeless() {
+    List<Name> homeless() {
         return homeless;
     }
 
@@ -82,11 +104,6 @@ final class PanelPlan {
 
     List<Lettering> letterings() {
         return letterings;
-    }
-
-    /** Puts a number at a mark whose label stands in the legend; returns whether there was room for it. */
-    boolean placeKey(Homeless label, String key) {
-        return place(label.drawn(), label.track(), key, Role.KEY, KEY_MOST);
     }
 
     private void avoidEverything() {
@@ -129,93 +146,76 @@ final class PanelPlan {
     }
 
     private boolean placeAtEnd(Drawn line) {
-        Track longest = longest(line.tracks());
-        String text = oneLine(line.mark().label());
-        return longest != null && !text.isBlank() && place(line, longest, text, Role.LABEL, AT_ITS_END);
+        Name name = name(line, line.tracks(), line.mark().label());
+        return !name.text().isBlank() && place(name, Role.LABEL, AT_ITS_END);
     }
 
-    /**
-     * One label for several points stands in the legend, beside their shape: at one of them it would name only that.
-     */
+    /** One label for several points stands in the legend beside their shape; at one of them it would name only that. */
     private void placeLabel(Drawn each) {
         Work.poll();
-        String text = oneLine(each.mark().label());
-        if (!text.isBlank()) {
-            Track longest = longest(each.tracks());
-            boolean several =
-                    each.mark() instanceof Points points && points.track().size() > 1;
-            if (several || !place(each, longest, text, Role.LABEL, USUAL)) {
-                homeless.add(new Homeless(this, each, longest, text));
-            }
+        Name name = name(each, each.tracks(), each.mark().label());
+        boolean several = each.mark() instanceof Points points && points.track().size() > 1;
+        if (!name.text().isBlank() && (several || !place(name, Role.LABEL, USUAL))) {
+            homeless.add(name);
         }
     }
 
-    /** Each value is set into the longest of its pieces, and into the others where there is room. */
+    /** Each value is set into the longest piece of its line; a second line of one value may stay without. */
     private void placeContourLabels(Drawn each, ContourLines contours) {
         Set<String> named = new HashSet<>();
-        List<Homeless> without = new ArrayList<>();
+        List<Name> without = new ArrayList<>();
         for (ContourLines.Level level : contours.lines()) {
-            List<Track> pieces = scale.track(level.track()).within(scale.frame());
-            Track longest = longest(pieces);
-            if (longest != null && place(each, longest, oneLine(level.text()), Role.CONTOUR_LABEL, USUAL)) {
-                named.add(level.text());
+            Name name = name(each, scale.track(level.track()).within(scale.frame()), level.text());
+            if (place(name, Role.CONTOUR_LABEL, USUAL)) {
+                named.add(name.text());
             } else {
-                without.add(new Homeless(this, each, longest, level.text()));
+                without.add(name);
             }
         }
-        for (Homeless label : without) {
-            if (named.add(label.text())) {
-                homeless.add(label);
-            }
-        }
+        without.stream().filter(name -> named.add(name.text())).forEach(homeless::add);
         if (!contours.label().isBlank()) {
-            homeless.add(new Homeless(this, each, null, contours.label()));
+            homeless.add(name(each, List.of(), contours.label()));
         }
     }
 
-    private boolean place(Drawn each, Track track, String text, Role role, double most) {
-        if (track == null) {
-            return false;
-        }
-        Typeface face = role == Role.KEY ? Typeface.SEMIBOLD : Typeface.REGULAR;
-        double size = role == Role.CONTOUR_LABEL ? 0.9 * style.text() : style.text();
-        Lettering lettering = new Lettering(text, face, size, each.mark().ink().letteringRgb(), 0, 0);
-        Box own = lettering.box();
-        Candidates candidates = new Candidates(own.width() + 0.3 * size, own.height(), style.gap());
-        boolean set = each.mark() instanceof ContourLines || role == Role.KEY && each.mark() instanceof Line;
-        Optional<Box> box =
-                placer.place(new LabelPlacer.Wish(candidates(each, track, candidates, set), track, set, most));
-        box.ifPresent(where -> {
-            Lettering there = new Lettering(
-                    text, face, size, lettering.rgb(), where.x() + 0.15 * size - own.x(), where.y() - own.y());
-            letterings.add(there);
-            placed.add(new Layout.Text(role, text, where));
-        });
-        return box.isPresent();
-    }
-
-    private List<Candidate> candidates(Drawn each, Track track, Candidates candidates, boolean set) {
-        if (set) {
-            return candidates.setInto(track);
-        }
-        if (each.mark() instanceof Points) {
-            return candidates.around(track, style.symbolRadius());
-        }
-        return each.mark() instanceof Area ? candidates.inside(each.outline()) : candidates.beside(track);
-    }
-
-    private static String oneLine(String label) {
-        return label.strip().replaceAll("\\s+", " ");
-    }
-
-    private static Track longest(List<Track> tracks) {
+    /** Returns the label on its longest piece. */
+    private Name name(Drawn each, List<Track> tracks, String text) {
         Track longest = null;
         for (Track track : tracks) {
             if (longest == null || track.length() > longest.length()) {
                 longest = track;
             }
         }
-        return longest;
+        return new Name(this, each, longest, text.strip().replaceAll("\\s+", " "));
+    }
+
+    private boolean place(Name name, Role role, double most) {
+        if (name.track() == null) {
+            return false;
+        }
+        Mark mark = name.drawn().mark();
+        Typeface face = role == Role.KEY ? Typeface.SEMIBOLD : Typeface.REGULAR;
+        double size = role == Role.CONTOUR_LABEL ? 0.9 * style.text() : style.text();
+        Lettering lettering = new Lettering(name.text(), face, size, mark.ink().letteringRgb(), 0, 0);
+        boolean setInto = mark instanceof ContourLines || role == Role.KEY && mark instanceof Line;
+        double aside = BESIDE * size;
+        Box own = lettering.box();
+        Candidates candidates = new Candidates(own.width() + 2 * aside, own.height(), style.gap());
+        List<Candidate> places =
+                setInto ? candidates.setInto(name.track()) : candidates(name.drawn(), name.track(), candidates);
+        Optional<Box> found = placer.place(new LabelPlacer.Wish(places, name.track(), setInto, most));
+        found.ifPresent(box -> {
+            letterings.add(lettering.at(box.x() + aside - own.x(), box.y() - own.y()));
+            placed.add(new Layout.Text(role, name.text(), box));
+        });
+        return found.isPresent();
+    }
+
+    private List<Candidate> candidates(Drawn each, Track track, Candidates candidates) {
+        if (each.mark() instanceof Points) {
+            return candidates.around(track, style.symbolRadius());
+        }
+        return each.mark() instanceof Area ? candidates.inside(each.outline()) : candidates.beside(track);
     }
 
     /** Returns the pieces of a line that no label covers. */

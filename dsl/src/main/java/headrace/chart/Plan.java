@@ -15,9 +15,18 @@ import java.util.function.Consumer;
 final class Plan {
     /** Collects the steps and the lettering of a page. */
     static final class Page {
+        private final Style style;
         private final List<Consumer<Surface>> steps = new ArrayList<>();
         private final List<Layout.Text> texts = new ArrayList<>();
         private final List<Box> frames = new ArrayList<>();
+
+        private Page(Style style) {
+            this.style = style;
+        }
+
+        Style style() {
+            return style;
+        }
 
         void paint(Consumer<Surface> step) {
             steps.add(step);
@@ -28,6 +37,7 @@ final class Plan {
             steps.add(surface -> surface.letter(lettering));
         }
 
+        /** Adds labels that their panel draws itself. */
         void placed(List<Layout.Text> labels) {
             texts.addAll(labels);
         }
@@ -38,18 +48,18 @@ final class Plan {
     }
 
     private final Style style;
-    private final Page page = new Page();
+    private final Page page;
     private final double height;
 
     private Plan(Chart chart, int width) {
         style = new Style(width);
-        double top = style.margin();
-        top = lines(Role.TITLE, chart.title(), top);
-        double bottom = chart.bars().isPresent()
-                ? new BarsPlan(style, page).add(chart.bars().get(), chart.across(), top)
-                : new PanelStack(style, page).add(chart, top);
-        bottom = lines(Role.CAPTION, chart.caption(), bottom + 0.4 * style.text());
-        height = Math.ceil(bottom + 0.5 * style.margin());
+        page = new Page(style);
+        double top = lines(Role.TITLE, chart.title(), style.margin());
+        double bottom = chart.bars()
+                .map(bars -> new BarsPlan(page, bars, chart.across()).add(chart.across(), top))
+                .orElseGet(() -> new PanelStack(page, chart).add(top));
+        double end = lines(Role.CAPTION, chart.caption(), bottom + 0.4 * style.text());
+        height = Math.ceil(end + 0.5 * style.margin());
     }
 
     static Plan of(Chart chart, int width) {
@@ -76,9 +86,9 @@ final class Plan {
         boolean title = role == Role.TITLE;
         Typeface face = title ? Typeface.SEMIBOLD : Typeface.REGULAR;
         double size = title ? style.title() : 0.92 * style.text();
+        int rgb = title ? Style.TEXT : Style.QUIET_TEXT;
         double y = top;
         for (String line : Style.wrapped(text, face, size, style.width() - 2 * style.margin())) {
-            int rgb = title ? Style.TEXT : Style.QUIET_TEXT;
             page.text(role, new Lettering(line, face, size, rgb, style.margin(), y + Typeface.ASCENT * size));
             y += 1.25 * size;
         }
@@ -86,62 +96,57 @@ final class Plan {
     }
 
     /** Adds the legend beneath something and returns where it ends. */
-    static double legend(Style style, Page page, List<Entry> entries, double top) {
+    static double legend(Page page, List<Entry> entries, double top) {
         if (entries.isEmpty()) {
             return top;
         }
-        double first = top + 0.5 * style.text() + Typeface.ASCENT * style.text();
-        Legend legend = new Legend(style, style.margin(), style.width() - style.margin(), first);
-        return legend.add(entries, page) + Typeface.DESCENT * style.text() + 0.3 * style.text();
+        double text = page.style().text();
+        Legend legend = new Legend(page, top + (0.5 + Typeface.ASCENT) * text);
+        return legend.add(entries) + (Typeface.DESCENT + 0.3) * text;
     }
 
     /** Sets the numbers and the title of the axis across beneath a frame and returns where they end. */
-    static double axisAcross(Style style, Page page, Scale scale, Axis axis) {
+    static double axisAcross(Page page, Scale scale, Axis axis) {
+        Style style = page.style();
         Box frame = scale.frame();
         Ticks ticks = scale.across();
-        double size = style.tick();
-        double base = frame.bottom() + 0.6 * style.text() + Typeface.ASCENT * size;
+        double base = frame.bottom() + 0.6 * style.text() + Typeface.ASCENT * style.tick();
         for (int i = 0; i < ticks.values().size(); i++) {
             String label = ticks.labels().get(i);
-            double x = scale.x(ticks.values().get(i)) - Typeface.REGULAR.width(label, size) / 2;
-            page.text(Role.TICK, style.lettering(label, size, Style.QUIET_TEXT, x, base));
+            page.text(Role.TICK, style.tick(label, scale.x(ticks.values().get(i)) - style.tickWidth(label) / 2, base));
         }
-        double y = base + Typeface.DESCENT * size;
-        String title = ticks.title(axis);
-        if (title.isBlank()) {
+        double y = base + Typeface.DESCENT * style.tick();
+        if (ticks.title(axis).isBlank()) {
             return y;
         }
-        for (String line : Style.wrapped(title, Typeface.REGULAR, style.text(), frame.width())) {
-            double x = frame.middle() - style.textWidth(line) / 2;
-            double at = y + 0.4 * style.text() + Typeface.ASCENT * style.text();
-            page.text(Role.AXIS_TITLE, style.lettering(line, style.text(), Style.TEXT, x, at));
+        for (String line : Style.wrapped(ticks.title(axis), Typeface.REGULAR, style.text(), frame.width())) {
+            double at = y + (0.4 + Typeface.ASCENT) * style.text();
+            page.text(
+                    Role.AXIS_TITLE, style.lettering(line, Style.TEXT, frame.middle() - style.textWidth(line) / 2, at));
             y += style.line();
         }
         return y + 0.15 * style.text();
     }
 
-    /** Returns how many steps an axis has room for, by the width of its longest label. */
+    /** Returns as many round numbers as stand side by side without crowding. */
     static Ticks ticksAcross(Style style, Axis axis, Extent range, double room) {
         double most = room / (1.6 * style.tickSpacing());
-        Ticks ticks = Ticks.over(axis, range.low(), range.high(), most);
+        Ticks ticks = Ticks.over(axis, range, most);
         for (double steps = most; steps > 1; steps *= 0.8) {
-            ticks = Ticks.over(axis, range.low(), range.high(), steps);
-            double widest = ticks.labels().stream()
-                    .mapToDouble(label -> Typeface.REGULAR.width(label, style.tick()))
-                    .max()
-                    .orElse(0);
-            if (widest + 1.2 * style.text() <= room / Math.max(1, ticks.values().size() - 1)) {
+            ticks = Ticks.over(axis, range, steps);
+            if (style.widest(ticks) + 1.2 * style.text()
+                    <= room / Math.max(1, ticks.values().size() - 1)) {
                 break;
             }
         }
         return ticks;
     }
 
-    /** Returns half the width of one of the numbers of an axis: how far it may reach beyond the frame. */
+    /** Returns how far one of the numbers of an axis needs the page to go on beyond the frame. */
     static double overhang(Style style, Ticks ticks, int index) {
-        boolean none = ticks.labels().isEmpty();
-        return 0.3 * style.margin()
-                + (none ? 0 : Typeface.REGULAR.width(ticks.labels().get(index), style.tick()) / 2);
+        double half =
+                ticks.labels().isEmpty() ? 0 : style.tickWidth(ticks.labels().get(index)) / 2;
+        return 0.3 * style.margin() + half;
     }
 
     static Rectangle2D rectangle(Box box) {

@@ -87,8 +87,22 @@ record Style(int width) {
         return new Pen(ink.rgb(), w, dashes.stream().map(d -> d * w).toList());
     }
 
-    Lettering lettering(String text, double size, int rgb, double x, double y) {
-        return new Lettering(text, Typeface.REGULAR, size, rgb, x, y);
+    Lettering lettering(String text, int rgb, double x, double y) {
+        return new Lettering(text, Typeface.REGULAR, text(), rgb, x, y);
+    }
+
+    /** Returns a number at an axis. */
+    Lettering tick(String number, double x, double y) {
+        return new Lettering(number, Typeface.REGULAR, tick(), QUIET_TEXT, x, y);
+    }
+
+    double tickWidth(String number) {
+        return Typeface.REGULAR.width(number, tick());
+    }
+
+    /** Returns the width of the widest number at an axis. */
+    double widest(Ticks ticks) {
+        return ticks.labels().stream().mapToDouble(this::tickWidth).max().orElse(0);
     }
 
     double textWidth(String text) {

@@ -28,11 +28,12 @@ record Ticks(double from, double to, List<Double> values, List<String> labels, i
      * Returns round numbers, 1, 2 or 5 times a power of ten apart.
      *
      * @param axis whose fixed ends are kept
-     * @param low the least value drawn
-     * @param high the greatest value drawn
+     * @param extent of what is drawn
      * @param most how many steps there is room for
      */
-    static Ticks over(Axis axis, double low, double high, double most) {
+    static Ticks over(Axis axis, Extent extent, double most) {
+        double low = extent.low();
+        double high = extent.high();
         double size = Math.max(Math.abs(low), Math.abs(high));
         size = size < SMALLEST ? 0 : size;
         double from = axis.from().orElse(low >= 0 && low <= 0.5 * high ? 0 : low);

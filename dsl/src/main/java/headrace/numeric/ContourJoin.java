@@ -28,7 +28,7 @@ final class ContourJoin {
     }
 
     boolean knows(long key) {
-        return points.containsKey(key);
+        return key != ALONE && points.containsKey(key);
     }
 
     /** Adds a point and returns its key, a new one for a point alone. */

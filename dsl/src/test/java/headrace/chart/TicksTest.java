@@ -26,19 +26,21 @@ class TicksTest {
         "0, 21480, 5, 0 5000 10\u2009000 15\u2009000 20\u2009000 25\u2009000"
     })
     void are_round_numbers(double low, double high, double most, String labels) {
-        assertEquals(labels, String.join(" ", Ticks.over(HEAD, low, high, most).labels()));
+        assertEquals(
+                labels,
+                String.join(" ", Ticks.over(HEAD, new Extent(low, high), most).labels()));
     }
 
     @Test
     void begin_at_zero_where_the_values_come_near_it() {
-        assertEquals(0, Ticks.over(HEAD, 20, 60, 6).from());
-        assertEquals(50, Ticks.over(HEAD, 50, 60, 6).from());
-        assertEquals(0, Ticks.over(HEAD, -60, -20, 6).to());
+        assertEquals(0, Ticks.over(HEAD, new Extent(20, 60), 6).from());
+        assertEquals(50, Ticks.over(HEAD, new Extent(50, 60), 6).from());
+        assertEquals(0, Ticks.over(HEAD, new Extent(-60, -20), 6).to());
     }
 
     @Test
     void keep_the_ends_that_are_given() {
-        Ticks ticks = Ticks.over(HEAD.from(3).to(11), 0, 100, 5);
+        Ticks ticks = Ticks.over(HEAD.from(3).to(11), new Extent(0, 100), 5);
         assertEquals(3, ticks.from());
         assertEquals(11, ticks.to());
         assertEquals(List.of("4", "6", "8", "10"), ticks.labels());
@@ -46,10 +48,10 @@ class TicksTest {
 
     @Test
     void leave_a_power_of_ten_to_the_title_where_numbers_are_huge_or_tiny() {
-        Ticks huge = Ticks.over(HEAD, 0, 2e6, 4);
+        Ticks huge = Ticks.over(HEAD, new Extent(0, 2e6), 4);
         assertEquals(List.of("0.0", "0.5", "1.0", "1.5", "2.0"), huge.labels());
         assertEquals("Head in 10⁶ m", huge.title(HEAD));
-        Ticks tiny = Ticks.over(Axis.of("Share", ""), 0, 4e-6, 2);
+        Ticks tiny = Ticks.over(Axis.of("Share", ""), new Extent(0, 4e-6), 2);
         assertEquals(List.of("0", "2", "4"), tiny.labels());
         assertEquals("Share in 10⁻⁶", tiny.title(Axis.of("Share", "")));
     }
@@ -57,7 +59,7 @@ class TicksTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "7, 7", "-7, -7", "1e-200, 1e-200", "1e100, 1e100", "3, 3.0000000000001"})
     void make_room_around_a_single_value(double low, double high) {
-        Ticks ticks = Ticks.over(HEAD, low, high, 5);
+        Ticks ticks = Ticks.over(HEAD, new Extent(low, high), 5);
         assertTrue(ticks.from() < ticks.to());
         assertTrue(ticks.from() <= low && high <= ticks.to());
         assertTrue(ticks.values().size() >= 2);

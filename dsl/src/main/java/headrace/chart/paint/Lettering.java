@@ -14,6 +14,11 @@ import java.awt.geom.Rectangle2D;
  * @param y its base line
  */
 public record Lettering(String text, Typeface face, double size, int rgb, double x, double y) {
+    /** Returns this lettering begun at another point. */
+    public Lettering at(double newX, double newY) {
+        return new Lettering(text, face, size, rgb, newX, newY);
+    }
+
     /** Returns its outline. */
     public Path2D outline() {
         return face.outline(text, size, x, y);
