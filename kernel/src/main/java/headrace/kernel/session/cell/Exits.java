@@ -45,6 +45,14 @@ public final class Exits {
                 refuse(name, arguments);
                 return super.invokeMethod(object, name, arguments);
             }
+
+            @Override
+            @SuppressWarnings("rawtypes") // as Groovy declares it
+            public Object invokeMethod(
+                    Class sender, Object object, String name, Object[] arguments, boolean toSuper, boolean inside) {
+                refuse(name, arguments);
+                return super.invokeMethod(sender, object, name, arguments, toSuper, inside);
+            }
         };
         guarded.initialize();
         GroovySystem.getMetaClassRegistry().setMetaClass(type, guarded);

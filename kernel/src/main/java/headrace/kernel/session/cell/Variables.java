@@ -60,6 +60,11 @@ public final class Variables extends Binding {
         return names;
     }
 
+    /** Returns the methods as they are now. */
+    public Map<String, Closure<?>> methods() {
+        return Map.copyOf(methods);
+    }
+
     /** Returns the parameters of each method, such as {@code (flow, head)}. */
     public Map<String, String> methodParameters() {
         Map<String, String> all = new TreeMap<>();

@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.codehaus.groovy.runtime.InvokerHelper;
+import org.codehaus.groovy.runtime.MethodClosure;
 
 /** A session whose cells are Groovy with the words of a script. */
 public final class GroovySession implements Session {
@@ -133,10 +134,23 @@ public final class GroovySession implements Session {
                 variables.keep(method, (Closure<?>) InvokerHelper.getMethodPointer(script, method));
             }
             Object value = script.run();
-            return value == null ? new Outcome.Done() : new Outcome.Value(Display.of(value));
+            return value == null ? new Outcome.Done() : new Outcome.Value(shown(value));
         } finally {
             compiler.forget(cell);
         }
+    }
+
+    /** A closure's own text would be a class name of the machinery. */
+    private MimeBundle shown(Object value) {
+        if (value instanceof MethodClosure method && variables.methods().containsValue(method)) {
+            String name = method.getMethod();
+            return MimeBundle.plain(name + variables.methodParameters().get(name) + ", a method of this session");
+        }
+        if (value instanceof Closure<?> closure) {
+            int parameters = closure.getMaximumNumberOfParameters();
+            return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
+        }
+        return Display.of(value);
     }
 
     @Override
