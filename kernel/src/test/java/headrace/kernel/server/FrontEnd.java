@@ -202,6 +202,11 @@ final class FrontEnd implements AutoCloseable {
         return heardOf(id);
     }
 
+    /** Returns what was heard so far. */
+    List<Message> heard() {
+        return List.copyOf(heard);
+    }
+
     /** Returns what was heard so far of a request. */
     List<Message> heardOf(String id) {
         return heard.stream().filter(message -> message.answers(id)).toList();
@@ -244,7 +249,8 @@ final class FrontEnd implements AutoCloseable {
         List<byte[]> frames = new ArrayList<>();
         byte[] frame = socket.recv();
         if (frame == null) {
-            throw new AssertionError("The kernel stays mute; heard so far: " + heard);
+            throw new AssertionError("The kernel stays mute; heard so far: "
+                    + heard.stream().map(Message::type).toList());
         }
         frames.add(frame);
         while (socket.hasReceiveMore()) {
