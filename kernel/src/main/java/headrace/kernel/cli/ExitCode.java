@@ -17,6 +17,9 @@ final class ExitCode {
     /** The results cannot be written where they should go. */
     static final int NOT_WRITTEN = 4;
 
+    /** The kernel cannot listen where the front end wants it to. 5 is the launcher's, for a missing JDK. */
+    static final int PORT_TAKEN = 6;
+
     /** A defect of this program. */
     static final int DEFECT = 70;
 

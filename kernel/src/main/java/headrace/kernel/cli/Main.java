@@ -1,6 +1,9 @@
 package headrace.kernel.cli;
 
 import headrace.kernel.headless.RunProblem;
+import headrace.kernel.install.InstallProblem;
+import headrace.kernel.server.ServerProblem;
+import headrace.problem.Problem;
 import headrace.problem.Refusal;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +20,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Versions.class,
         description = "Designs variable-speed pumping by script, from pump test to strategy comparison.",
-        subcommands = {RunCommand.class, HelpCommand.class})
+        subcommands = {
+            RunCommand.class,
+            InstallCommand.class,
+            UninstallCommand.class,
+            KernelCommand.class,
+            HelpCommand.class
+        })
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
@@ -54,9 +63,16 @@ public final class Main implements Runnable {
             return defect(failure, err);
         }
         err.println(refusal.getMessage());
-        boolean results =
-                refusal.problem() == RunProblem.WOULD_OVERWRITE || refusal.problem() == RunProblem.RESULTS_NOT_WRITTEN;
-        return results ? ExitCode.NOT_WRITTEN : ExitCode.BAD_FILE;
+        return code(refusal.problem());
+    }
+
+    private static int code(Problem problem) {
+        if (problem == RunProblem.WOULD_OVERWRITE
+                || problem == RunProblem.RESULTS_NOT_WRITTEN
+                || problem == InstallProblem.KERNELS_NOT_WRITABLE) {
+            return ExitCode.NOT_WRITTEN;
+        }
+        return problem == ServerProblem.PORT_TAKEN ? ExitCode.PORT_TAKEN : ExitCode.BAD_FILE;
     }
 
     private static int defect(Throwable failure, PrintWriter err) {

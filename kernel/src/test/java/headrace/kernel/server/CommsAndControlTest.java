@@ -70,7 +70,9 @@ class CommsAndControlTest {
     void the_end_can_be_asked_for_over_the_shell_channel_too() {
         try (Served served = scripted()) {
             FrontEnd frontEnd = served.frontEnd();
-            assertEquals("shutdown_reply", frontEnd.exchange("shutdown_request", Map.of()).reply().type());
+            assertEquals(
+                    "shutdown_reply",
+                    frontEnd.exchange("shutdown_request", Map.of()).reply().type());
             served.awaitEnd();
         }
     }
@@ -115,7 +117,9 @@ class CommsAndControlTest {
             throw new IllegalStateException("no words found");
         })) {
             FrontEnd frontEnd = served.frontEnd();
-            assertEquals("ok", frontEnd.exchange("kernel_info_request", Map.of()).reply().text("status"));
+            assertEquals(
+                    "ok",
+                    frontEnd.exchange("kernel_info_request", Map.of()).reply().text("status"));
             Message reply = frontEnd.run("1").reply();
             assertEquals("error", reply.text("status"));
             assertEquals(0, reply.whole("execution_count"));

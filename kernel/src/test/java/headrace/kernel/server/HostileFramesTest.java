@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.server.FrontEnd.Exchange;
 import headrace.kernel.server.FrontEnd.Message;
 import headrace.kernel.session.Outcome;
+import java.io.IOException;
+import java.net.Socket;
+import java.net.SocketException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +22,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whatever arrives, nothing of it runs, and the next honest request is answered. */
@@ -52,7 +57,7 @@ class HostileFramesTest {
     }
 
     private static List<byte[]> signed(String... parts) {
-        List<byte[]> four = java.util.Arrays.stream(parts).map(HostileFramesTest::bytes).toList();
+        List<byte[]> four = Arrays.stream(parts).map(HostileFramesTest::bytes).toList();
         List<byte[]> frames = new ArrayList<>(List.of(bytes("<IDS|MSG>"), frontEnd.sign(four)));
         frames.addAll(four);
         return frames;
@@ -70,7 +75,8 @@ class HostileFramesTest {
         assertEquals("ran honest", exchange.printed("stdout"));
         List<Message> all = frontEnd.heard();
         assertFalse(
-                all.stream().anyMatch(event -> event.content().toString().contains("ran hostile")), "nothing of it ran");
+                all.stream().anyMatch(event -> event.content().toString().contains("ran hostile")),
+                "nothing of it ran");
     }
 
     @Test
@@ -144,6 +150,7 @@ class HostileFramesTest {
         assertFalse(served.log().contains("secret"));
     }
 
+    @Tag("soak")
     @Test
     void whatever_is_done_to_a_message_the_next_honest_one_is_answered() {
         Random random = new Random(SEED);
@@ -168,6 +175,25 @@ class HostileFramesTest {
         assertTrue(served.log().lines().count() < 200, "the log stays short");
     }
 
+    @Test
+    void bytes_that_are_not_even_the_transport_do_no_harm() throws IOException {
+        Random random = new Random(SEED);
+        byte[] noise = new byte[4096];
+        for (int port : served.ports()) {
+            for (String start : List.of("GET / HTTP/1.1\r\n\r\n", "\u00ff\0\0\0\0\0\0\0\1\u007f\3", "")) {
+                random.nextBytes(noise);
+                try (Socket socket = new Socket("127.0.0.1", port)) {
+                    socket.getOutputStream().write(start.getBytes(StandardCharsets.ISO_8859_1));
+                    socket.getOutputStream().write(noise);
+                } catch (SocketException hungUp) {
+                    continue; // as it should
+                }
+            }
+        }
+        well();
+        assertEquals(1, frontEnd.beat(new byte[] {1}).length);
+    }
+
     /** Changes one bit. One in the signature's or the delimiter's frame counts as well. */
     private static List<byte[]> flipped(List<byte[]> frames, Random random) {
         byte[] frame = frames.get(random.nextInt(frames.size()));
@@ -179,13 +205,13 @@ class HostileFramesTest {
         int last = random.nextInt(frames.size());
         List<byte[]> shorter = new ArrayList<>(frames.subList(0, last + 1));
         byte[] frame = shorter.get(last);
-        shorter.set(last, java.util.Arrays.copyOf(frame, random.nextInt(frame.length)));
+        shorter.set(last, Arrays.copyOf(frame, random.nextInt(frame.length)));
         return shorter;
     }
 
     private static List<byte[]> shuffled(List<byte[]> frames, Random random) {
-        List<byte[]> original = List.copyOf(frames);
-        while (frames.equals(original)) {
+        Object[] original = frames.toArray();
+        while (Arrays.deepEquals(frames.toArray(), original)) {
             Collections.shuffle(frames, random);
         }
         return frames;

@@ -26,7 +26,8 @@ class InputTest {
             output.print("before ");
             return switch (words[0]) {
                 case "ask" -> ScriptedSession.value(output.ask(words[1], false).orElse("nobody"));
-                case "whisper" -> ScriptedSession.value(output.ask(words[1], true).orElse("nobody"));
+                case "whisper" ->
+                    ScriptedSession.value(output.ask(words[1], true).orElse("nobody"));
                 default -> new Outcome.Done();
             };
         }));
@@ -79,9 +80,10 @@ class InputTest {
     void what_was_printed_is_seen_before_the_question() {
         String id = ask("ask flow?");
         Message question = frontEnd.question();
-        assertTrue(frontEnd.awaitEvent(event -> event.answers(id) && event.type().equals("stream"))
-                .text("text")
-                .contains("before"));
+        assertTrue(
+                frontEnd.awaitEvent(event -> event.answers(id) && event.type().equals("stream"))
+                        .text("text")
+                        .contains("before"));
         frontEnd.answer(question, "");
         assertEquals("", result(id));
     }

@@ -32,7 +32,9 @@ class PrintedTest {
     }
 
     private static List<Message> streams(Exchange cell) {
-        return cell.events().stream().filter(event -> event.type().equals("stream")).toList();
+        return cell.events().stream()
+                .filter(event -> event.type().equals("stream"))
+                .toList();
     }
 
     @Test
@@ -74,8 +76,8 @@ class PrintedTest {
         Exchange first = frontEnd.run("Thread.start { sleep 400; println 'from behind' }; null");
         String id = first.reply().parent().get("msg_id").getAsString();
         frontEnd.run("println 'another cell'");
-        Message late = frontEnd.awaitEvent(event -> event.type().equals("stream")
-                && event.text("text").contains("from behind"));
+        Message late = frontEnd.awaitEvent(
+                event -> event.type().equals("stream") && event.text("text").contains("from behind"));
         assertTrue(late.answers(id), "parent " + late.parent());
     }
 

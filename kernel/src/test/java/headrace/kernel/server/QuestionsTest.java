@@ -82,16 +82,17 @@ class QuestionsTest {
     @Test
     void a_cursor_outside_the_code_is_taken_for_its_nearest_end() {
         assertEquals(
-                2, ask("complete_request", Map.of("code", "fl", "cursor_pos", 99)).whole("cursor_end"));
+                2,
+                ask("complete_request", Map.of("code", "fl", "cursor_pos", 99)).whole("cursor_end"));
         assertEquals(
-                0, ask("complete_request", Map.of("code", "fl", "cursor_pos", -1)).whole("cursor_end"));
+                0,
+                ask("complete_request", Map.of("code", "fl", "cursor_pos", -1)).whole("cursor_end"));
         assertEquals(2, ask("complete_request", Map.of("code", "fl")).whole("cursor_end"));
     }
 
     @Test
     void an_explanation_is_found_at_a_cursor_in_code_points() {
-        Message reply =
-                ask("inspect_request", Map.of("code", ETA + "x", "cursor_pos", 1, "detail_level", 1));
+        Message reply = ask("inspect_request", Map.of("code", ETA + "x", "cursor_pos", 1, "detail_level", 1));
         assertEquals("ok", reply.text("status"));
         assertTrue(reply.content().get("found").getAsBoolean());
         assertEquals(
@@ -158,7 +159,8 @@ class QuestionsTest {
 
     @Test
     void history_with_output_pairs_a_cell_with_its_result() {
-        JsonArray entry = ask("history_request", Map.of("hist_access_type", "range", "start", 4, "stop", 5, "output", true))
+        JsonArray entry = ask(
+                        "history_request", Map.of("hist_access_type", "range", "start", 4, "stop", 5, "output", true))
                 .content()
                 .getAsJsonArray("history")
                 .get(0)

@@ -63,6 +63,10 @@ final class Served implements AutoCloseable {
         return new FrontEnd(ADDRESS, ports, key);
     }
 
+    int[] ports() {
+        return ports.clone();
+    }
+
     Kernel kernel() {
         return kernel;
     }

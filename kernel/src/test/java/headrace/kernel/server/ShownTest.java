@@ -60,7 +60,12 @@ class ShownTest {
         Exchange cell = frontEnd.run("show");
         assertEquals(List.of("status", "execute_input", "stream", "display_data", "status"), cell.types());
         assertEquals("a", plain(cell.event("display_data")));
-        assertEquals(0, cell.event("display_data").content().getAsJsonObject("transient").size());
+        assertEquals(
+                0,
+                cell.event("display_data")
+                        .content()
+                        .getAsJsonObject("transient")
+                        .size());
     }
 
     @Test
@@ -70,18 +75,28 @@ class ShownTest {
         Message update = frontEnd.run("update").event("update_display_data");
         assertEquals("b", plain(update));
         assertEquals(
-                "n1", update.content().getAsJsonObject("transient").get("display_id").getAsString());
+                "n1",
+                update.content().getAsJsonObject("transient").get("display_id").getAsString());
     }
 
     @Test
     void a_cell_can_take_away_what_it_showed() {
-        assertFalse(frontEnd.run("clear").event("clear_output").content().get("wait").getAsBoolean());
-        assertTrue(frontEnd.run("clear later").event("clear_output").content().get("wait").getAsBoolean());
+        assertFalse(frontEnd.run("clear")
+                .event("clear_output")
+                .content()
+                .get("wait")
+                .getAsBoolean());
+        assertTrue(frontEnd.run("clear later")
+                .event("clear_output")
+                .content()
+                .get("wait")
+                .getAsBoolean());
     }
 
     @Test
     void every_form_of_a_value_travels_and_json_travels_as_json() {
-        JsonObject data = frontEnd.run("value").event("execute_result").content().getAsJsonObject("data");
+        JsonObject data =
+                frontEnd.run("value").event("execute_result").content().getAsJsonObject("data");
         assertEquals("plain", data.get("text/plain").getAsString());
         assertEquals("<svg/>", data.get("image/svg+xml").getAsString());
         JsonObject json = data.getAsJsonObject("application/json");

@@ -1,0 +1,50 @@
+package headrace.kernel.cli;
+
+import headrace.kernel.headless.page.Edition;
+import headrace.kernel.message.Identity;
+import headrace.kernel.server.Kernel;
+import headrace.kernel.session.GroovySession;
+import headrace.kernel.wire.ConnectionFile;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code headrace kernel}: serves a notebook front end, which starts this by the description that install writes. */
+@Command(
+        name = "kernel",
+        mixinStandardHelpOptions = true,
+        versionProvider = Versions.class,
+        description = "Serves a notebook. Started by the front end, once `headrace install` has made the kernel known.",
+        footerHeading = "%n",
+        footer = "Ends with 0 when the front end asks for that, is gone, or the process is told to end; 3 if the"
+                + " connection file cannot be read or asks for what is not spoken here, 6 if a port is taken.")
+final class KernelCommand implements Callable<Integer> {
+    @Option(
+            names = "--connection",
+            required = true,
+            paramLabel = "FILE",
+            description = "The connection file that the front end wrote.")
+    private Path connection;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Kernel kernel = new Kernel(ConnectionFile.read(connection), identity(), System.err);
+        kernel.endWithout(Starter.process(System.getenv()));
+        Signals.on("INT", kernel::interrupt);
+        Signals.on("TERM", kernel::end);
+        kernel.serve(GroovySession::new);
+        return ExitCode.DONE;
+    }
+
+    private static Identity identity() {
+        Edition edition = Versions.edition();
+        return new Identity(
+                edition.headrace(),
+                new Identity.Language("groovy", edition.groovy(), "text/x-groovy", ".groovy"),
+                "Headrace " + edition.headrace() + " with Groovy " + edition.groovy() + " on Java " + edition.jdk()
+                        + ". The word help() lists the words by subject.",
+                Map.of());
+    }
+}
