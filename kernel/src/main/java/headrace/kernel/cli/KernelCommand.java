@@ -3,7 +3,7 @@ package headrace.kernel.cli;
 import headrace.kernel.headless.page.Edition;
 import headrace.kernel.message.Identity;
 import headrace.kernel.server.Kernel;
-import headrace.kernel.session.GroovySession;
+import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.wire.ConnectionFile;
 import java.nio.file.Path;
 import java.util.Map;

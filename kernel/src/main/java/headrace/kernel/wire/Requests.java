@@ -39,6 +39,7 @@ final class Requests {
             case "connect_request" -> new Request.Connect();
             case "interrupt_request" -> new Request.Interrupt();
             case "shutdown_request" -> new Request.Shutdown(content.flag("restart", false));
+            case "input_reply" -> new Request.Answer(content.text("value", ""));
             case "comm_open" ->
                 new Comm.Open(content.text("comm_id"), content.text("target_name", ""), content.tree("data"), buffers);
             case "comm_msg" -> new Comm.Data(content.text("comm_id"), content.tree("data"), buffers);
