@@ -114,6 +114,36 @@ class LauncherTest {
     }
 
     @Test
+    void a_fast_start_is_prepared_once_a_build_and_used_from_then_on() throws Exception {
+        Files.createDirectories(project.resolve("notebooks"));
+        Files.writeString(project.resolve("notebooks/first-pump.ipynb"), "{}");
+        script(
+                folder.resolve("a jdk/bin/java"),
+                "for each in \"$@\"; do case $each in -XX:ArchiveClassesAtExit=*) echo classes > \"${each#*=}\"; echo x >> '"
+                        + folder + "/prepared';; esac; printf '[%s]\\n' \"$each\"; done; exit 37");
+        Path archive = project.resolve("kernel/target/headrace/start-17.0.9.jsa");
+        Ended first = launch(launcher, "--version");
+        assertTrue(first.printed().contains("preparing a fast start"), first.printed());
+        assertFalse(first.printed().contains("first-pump"), first.printed());
+        assertTrue(first.printed().contains("[-XX:SharedArchiveFile=" + archive + "]"), first.printed());
+        assertFalse(launch(launcher).printed().contains("preparing"));
+        Files.setLastModifiedTime(jar, FileTime.from(Instant.now().plusSeconds(5)));
+        assertTrue(launch(launcher).printed().contains("preparing"));
+        assertEquals(2, Files.readAllLines(folder.resolve("prepared")).size());
+    }
+
+    @Test
+    void where_a_fast_start_cannot_be_prepared_it_starts_all_the_same() throws Exception {
+        Files.createDirectories(project.resolve("notebooks"));
+        Files.writeString(project.resolve("notebooks/first-pump.ipynb"), "{}");
+        assertTrue(launch(launcher).printed().contains("preparing"));
+        Ended second = launch(launcher);
+        assertEquals(37, second.code());
+        assertFalse(second.printed().contains("preparing"), second.printed());
+        assertFalse(second.printed().contains("SharedArchiveFile"), second.printed());
+    }
+
+    @Test
     void a_jdk_that_is_not_supported_is_refused_with_those_that_are() throws Exception {
         for (String version : List.of("11.0.2", "1.8.0_392", "24", "26-ea")) {
             java(version);
@@ -173,7 +203,8 @@ class LauncherTest {
     /** A folder of the tools that the launcher needs, without any Java or Maven that this machine may have. */
     private String onlyBasicTools() throws IOException {
         Path basic = Files.createDirectories(folder.resolve("basic"));
-        for (String tool : List.of("dirname", "readlink", "sed", "head", "find", "tail", "mkdir")) {
+        for (String tool :
+                List.of("dirname", "readlink", "sed", "head", "find", "tail", "mkdir", "mktemp", "mv", "rm")) {
             Path bin = Path.of("/usr/bin", tool);
             script(basic.resolve(tool), "exec " + (Files.isExecutable(bin) ? bin : Path.of("/bin", tool)) + " \"$@\"");
         }
