@@ -32,6 +32,7 @@ final class CurveChecks {
                 speed,
                 Optional.empty(),
                 liquid,
+                liquid,
                 List.of(),
                 FittedCurve.known(Head.KIND, formula.headMetres()),
                 FittedCurve.known(Power.KIND, formula.shaftWatts()));

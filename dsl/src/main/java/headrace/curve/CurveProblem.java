@@ -28,6 +28,16 @@ public enum CurveProblem implements Problem {
     POWER_FALLS_TO_ZERO,
     /** A power loss that is more than the pump takes. */
     IMPOSSIBLE_LOSS,
+    /** Measured efficiencies over speed that are too few, not above 0, or not the whole at the tested speed. */
+    IMPOSSIBLE_EFFICIENCIES,
+    /** A liquid too viscous for the correction, or a test that was in a viscous liquid itself. */
+    VISCOSITY_OUT_OF_RANGE,
+    /** A trim of an impeller whose diameter is not known. */
+    DIAMETER_UNKNOWN,
+    /** A diameter above the tested one, below the least, or at which no impeller does what is asked. */
+    TRIM_OUT_OF_RANGE,
+    /** A trim by a rule or between curves that mean nothing. */
+    IMPOSSIBLE_TRIM,
     /** A confidence that is no share between 0 and 1. */
     IMPOSSIBLE_CONFIDENCE,
     /** A point computed beyond the tested range because the caller chose so. */
@@ -46,6 +56,16 @@ public enum CurveProblem implements Problem {
     OUTLYING_POINT,
     /** More than one test point at a flow. */
     REPEATED_FLOWS,
+    /** A head that a condition on its shape holds away from the curve nearest the points. */
+    SHAPE_HELD,
+    /** Readings at several speeds that the affinity laws do not bring onto one curve. */
+    SIMILARITY_SCATTER,
+    /** A curve corrected for the viscosity of its liquid. */
+    VISCOSITY_CORRECTED,
+    /** A curve of a trimmed impeller by a rule instead of a test. */
+    TRIMMED_BY_RULE,
+    /** A trim beyond what its rule, or the efficiency, is held to be valid for. */
+    TRIM_BEYOND_VALIDITY,
     /** A speed far from the one at which the pump was tested. */
     SPEED_FAR_FROM_TEST
 }

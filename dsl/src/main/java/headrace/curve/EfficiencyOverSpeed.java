@@ -1,7 +1,11 @@
 package headrace.curve;
 
+import headrace.numeric.MonotoneCubic;
 import headrace.problem.Refusal;
 import headrace.units.Power;
+import headrace.units.Ratio;
+import java.util.SortedMap;
+import java.util.stream.DoubleStream;
 
 /**
  * How the efficiency of a pump changes with its speed: a model, named wherever it is used.
@@ -21,12 +25,12 @@ public sealed interface EfficiencyOverSpeed {
      */
     double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency);
 
-    /** Returns the share of the tested speed that the model must stay above. */
+    /** Returns the least share of the tested speed for which the model holds, 0 if for all. */
     default double slowest(double bestEfficiency) {
         return 0;
     }
 
-    /** Returns the share of the tested speed that the model must not exceed. */
+    /** Returns the greatest share of the tested speed for which the model holds. */
     default double fastest() {
         return Double.POSITIVE_INFINITY;
     }
@@ -50,6 +54,16 @@ public sealed interface EfficiencyOverSpeed {
      */
     static EfficiencyOverSpeed mechanicalLoss(Power loss, double exponent) {
         return new MechanicalLoss(loss, exponent);
+    }
+
+    /**
+     * Returns best efficiencies as measured at other speeds, between which it goes on smoothly.
+     *
+     * @param shares the best efficiency at each share of the tested speed, as a share of the one at the tested speed,
+     *     which is 1 there; two at least, and the tested speed among them
+     */
+    static EfficiencyOverSpeed measured(SortedMap<Ratio, Ratio> shares) {
+        return Measured.of(shares);
     }
 
     /** The affinity laws alone. */
@@ -81,10 +95,10 @@ public sealed interface EfficiencyOverSpeed {
             return "(1−η)/(1−η₀) = (n₀/n)^0.1 at best efficiency, the whole curve scaled by it (Sârbu and Borza 1998)";
         }
 
-        /** Where the best efficiency would come to nothing: far below any speed at which a pump is run. */
+        /** Where the best efficiency comes to nothing: far below any speed at which a pump is run. */
         @Override
         public double slowest(double bestEfficiency) {
-            return Math.pow(1 - bestEfficiency, 10);
+            return Math.pow((1 - bestEfficiency) / (1 - LEAST_SHARE * bestEfficiency), 10);
         }
 
         @Override
@@ -122,6 +136,48 @@ public sealed interface EfficiencyOverSpeed {
         public double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency) {
             double cube = speedRatio * speedRatio * speedRatio;
             return affinityWatts + loss.watts() * (Math.pow(speedRatio, exponent) - cube);
+        }
+    }
+
+    /**
+     * Best efficiencies measured at several speeds; the whole curve is scaled by them.
+     *
+     * @param shares the best efficiency as a share of that at the tested speed, over the share of the tested speed
+     * @param slowest the least measured speed
+     * @param fastest the greatest measured speed
+     */
+    record Measured(MonotoneCubic shares, double slowest, double fastest) implements EfficiencyOverSpeed {
+        /** Refuses with {@code IMPOSSIBLE_EFFICIENCIES} shares that are not above 0, or not 1 at the tested speed. */
+        static Measured of(SortedMap<Ratio, Ratio> shares) {
+            double[] speeds = shares.keySet().stream().mapToDouble(Ratio::value).toArray();
+            double[] best = shares.values().stream().mapToDouble(Ratio::value).toArray();
+            boolean possible = speeds.length > 1
+                    && speeds[0] > 0
+                    && DoubleStream.of(best).allMatch(share -> share > 0)
+                    && Ratio.of(1).equals(shares.get(Ratio.of(1)));
+            if (!possible) {
+                throw new Refusal(
+                        CurveProblem.IMPOSSIBLE_EFFICIENCIES,
+                        "Given measured efficiencies over speed of " + shares,
+                        "There must be two or more, all above 0, and the whole at the tested speed",
+                        "Give each as a share of the best efficiency at the tested speed");
+            }
+            return new Measured(MonotoneCubic.through(speeds, best), speeds[0], speeds[speeds.length - 1]);
+        }
+
+        @Override
+        public String name() {
+            return "as measured from " + Ratio.of(slowest) + " to " + Ratio.of(fastest) + " of the tested speed";
+        }
+
+        @Override
+        public double slowest(double bestEfficiency) {
+            return slowest;
+        }
+
+        @Override
+        public double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency) {
+            return affinityWatts / shares.valueAt(Math.min(Math.max(speedRatio, slowest), fastest));
         }
     }
 }

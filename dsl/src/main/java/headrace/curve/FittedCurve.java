@@ -2,6 +2,7 @@ package headrace.curve;
 
 import headrace.numeric.Polynomial;
 import headrace.numeric.PolynomialFit;
+import headrace.numeric.ShapedFit;
 import headrace.numeric.SmoothCurve;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
@@ -19,12 +20,14 @@ import java.util.stream.DoubleStream;
  *   <dt>Units
  *   <dd>Coefficients in the SI unit of the value per power of m³/s.
  *   <dt>Limits
- *   <dd>Scatter and bands exist only where six points or more were fitted. The bands take the scatter of the points as
- *       random, alike along the curve, and normally distributed; they hold no error that all points share.
+ *   <dd>Scatter and bands exist only where six points or more were fitted, bands only where no shape was imposed. The
+ *       bands take the scatter of the points as random, alike along the curve, and normally distributed; they hold no
+ *       error that all points share.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code IMPOSSIBLE_CONFIDENCE}.
  *   <dt>Source
- *   <dd>Weighted least squares; bands with Student's t as in Draper and Smith, Applied Regression Analysis.
+ *   <dd>Weighted least squares; tables by the monotone cubics of Fritsch and Carlson (1980); bands with Student's t as
+ *       in Draper and Smith, Applied Regression Analysis.
  * </dl>
  *
  * @param <Q> head or power
@@ -33,19 +36,47 @@ public final class FittedCurve<Q extends Quantity<Q>> {
     private final Kind<Q> kind;
     private final SmoothCurve curve;
     private final Optional<PolynomialFit> scatter;
+    private final Optional<Q> residual;
+    private final int degreesOfFreedom;
 
-    private FittedCurve(Kind<Q> kind, SmoothCurve curve, Optional<PolynomialFit> scatter) {
+    private FittedCurve(
+            Kind<Q> kind, SmoothCurve curve, Optional<PolynomialFit> scatter, Optional<Q> residual, int freedom) {
         this.kind = kind;
         this.curve = curve;
         this.scatter = scatter;
+        this.residual = residual;
+        this.degreesOfFreedom = freedom;
     }
 
     static <Q extends Quantity<Q>> FittedCurve<Q> of(Kind<Q> kind, PolynomialFit fit, boolean withScatter) {
-        return new FittedCurve<>(kind, fit.polynomial(), withScatter ? Optional.of(fit) : Optional.empty());
+        return withScatter
+                ? new FittedCurve<>(
+                        kind,
+                        fit.polynomial(),
+                        Optional.of(fit),
+                        Optional.of(kind.make().apply(fit.standardDeviation())),
+                        fit.degreesOfFreedom())
+                : known(kind, fit.polynomial());
+    }
+
+    /** A curve that a condition on its shape moved from the nearest one: it has a residual, but no band. */
+    static <Q extends Quantity<Q>> FittedCurve<Q> held(Kind<Q> kind, ShapedFit fit, int freedom) {
+        Optional<Q> residual = freedom == 0
+                ? Optional.empty()
+                : Optional.of(kind.make().apply(Math.sqrt(fit.sumOfSquares() / freedom)));
+        return new FittedCurve<>(kind, fit.polynomial(), Optional.empty(), residual, freedom);
     }
 
     static <Q extends Quantity<Q>> FittedCurve<Q> known(Kind<Q> kind, SmoothCurve curve) {
-        return new FittedCurve<>(kind, curve, Optional.empty());
+        return new FittedCurve<>(kind, curve, Optional.empty(), Optional.empty(), 0);
+    }
+
+    SmoothCurve curve() {
+        return curve;
+    }
+
+    Optional<PolynomialFit> scatter() {
+        return scatter;
     }
 
     /** Returns the degree. */
@@ -62,12 +93,12 @@ public final class FittedCurve<Q extends Quantity<Q>> {
 
     /** Returns the standard deviation of the points about the curve, if there were enough points to tell. */
     public Optional<Q> residual() {
-        return scatter.map(fit -> quantity(fit.standardDeviation()));
+        return residual;
     }
 
     /** Returns the points beyond the number of coefficients. */
     public int degreesOfFreedom() {
-        return scatter.map(PolynomialFit::degreesOfFreedom).orElse(0);
+        return degreesOfFreedom;
     }
 
     /**
@@ -92,7 +123,7 @@ public final class FittedCurve<Q extends Quantity<Q>> {
         return scatter.map(fit -> quantity(fit.singleHalfWidthAt(flow.cubicMetresPerSecond(), share)));
     }
 
-    private static double checked(Ratio confidence) {
+    static double checked(Ratio confidence) {
         double share = confidence.value();
         if (!(share > 0 && share < 1)) {
             throw new Refusal(
@@ -108,10 +139,11 @@ public final class FittedCurve<Q extends Quantity<Q>> {
         return kind.make().apply(si);
     }
 
-    /** Returns the degree and the residual in one line. */
+    /** Returns the degree, the residual and whether there is a band, in one line. */
     @Override
     public String toString() {
-        return kind + " of degree " + degree() + ", "
-                + residual().map(r -> "residual " + r).orElse("no residual, no band");
+        String shape = curve instanceof Polynomial ? "of degree " + degree() : "through every point by monotone cubics";
+        String bands = scatter.isPresent() ? "" : ", no band";
+        return kind + " " + shape + ", " + residual().map(r -> "residual " + r).orElse("no residual") + bands;
     }
 }

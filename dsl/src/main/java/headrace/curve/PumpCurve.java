@@ -3,6 +3,7 @@ package headrace.curve;
 import headrace.curve.PumpMap.Range;
 import headrace.curve.PumpMap.Rise;
 import headrace.liquid.Liquid;
+import headrace.numeric.SmoothCurve;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -52,6 +53,22 @@ public final class PumpCurve implements Traced {
         this.ofTheTestBasis = basis;
     }
 
+    PumpMap map() {
+        return map;
+    }
+
+    double ratio() {
+        return ratio;
+    }
+
+    Tested tested() {
+        return tested;
+    }
+
+    PumpCurve with(Notes more) {
+        return new PumpCurve(tested, map, ratio, range, ofTheTest.and(more), ofTheTestBasis);
+    }
+
     static PumpCurve made(Tested tested, PumpMap map, Notes notes, Basis basis) {
         return new PumpCurve(tested, map, 1, map.tested(), notes, basis);
     }
@@ -62,7 +79,26 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code EFFICIENCY_ABOVE_ONE}, {@code HEAD_FALLS_TO_ZERO} or {@code POWER_FALLS_TO_ZERO}
      */
     public static PumpCurve fit(PumpTest test) {
-        return new CurveFit(test).curve();
+        return CurveFit.fitted(test, HeadShape.FREE);
+    }
+
+    /**
+     * Returns the curve nearest the points of a test among those whose head has a shape; where the shape moves it, a
+     * note says so.
+     *
+     * @throws Refusal as {@link #fit(PumpTest)} does
+     */
+    public static PumpCurve fit(PumpTest test, HeadShape shape) {
+        return CurveFit.fitted(test, shape);
+    }
+
+    /**
+     * Returns the curve through every point of a table without scatter, such as one read off a printed curve.
+     *
+     * @throws Refusal with {@code REPEATED_FLOWS}, and as {@link #fit(PumpTest)} does
+     */
+    public static PumpCurve through(PumpTest table) {
+        return CurveFit.through(table);
     }
 
     /**
@@ -114,6 +150,11 @@ public final class PumpCurve implements Traced {
     /** Returns the shaft power fitted at the speed of the test. */
     public FittedCurve<Power> powerFit() {
         return tested.power();
+    }
+
+    /** Returns how sure the curve is, at its own speed, if its test has points enough to tell. */
+    public Optional<CurveBands> bands() {
+        return CurveBands.of(this);
     }
 
     /** Returns how the efficiency changes with speed. */
@@ -333,9 +374,9 @@ public final class PumpCurve implements Traced {
     }
 
     private PumpCurve moved(PumpMap other, double speedRatio) {
-        double slowest = other.model().slowest(other.testedBest());
+        double slowest = other.slowest();
         double fastest = other.model().fastest();
-        if (!(speedRatio > slowest && speedRatio <= fastest)) {
+        if (!(speedRatio > 0 && speedRatio >= slowest && speedRatio <= fastest)) {
             throw CurveRefusals.speed(
                     this,
                     tested.speed().times(speedRatio),
@@ -345,6 +386,51 @@ public final class PumpCurve implements Traced {
                             : "");
         }
         return new PumpCurve(tested, other, speedRatio, range, ofTheTest, ofTheTestBasis);
+    }
+
+    /**
+     * Returns this curve in another liquid: its power goes with the density, and where the liquid is so viscous that it
+     * matters, flow, head and efficiency are corrected by ANSI/HI 9.6.7, another correction at every speed.
+     *
+     * @throws Refusal with {@code VISCOSITY_OUT_OF_RANGE} if the method gives no correction, or with
+     *     {@code SPEED_OUT_OF_RANGE} if it gives none at the speed of this curve
+     */
+    public PumpCurve inLiquid(Liquid other) {
+        PumpMap plain = map.similarity()
+                .withDensityTimes(other.density().over(liquid().density()).value());
+        PumpMap corrected =
+                ViscosityCorrection.of(tested, map.similarity(), other).applied(plain.similarity());
+        Basis basis = ofTheTestBasis.and(other.basis()).with(ViscosityCorrection.BASIS);
+        PumpCurve moved = new PumpCurve(tested.in(other), corrected, ratio, range, ofTheTest.and(other.notes()), basis);
+        return moved.moved(corrected, ratio);
+    }
+
+    /**
+     * Returns this curve with its impeller turned down.
+     *
+     * @throws Refusal with {@code DIAMETER_UNKNOWN}, {@code TRIM_OUT_OF_RANGE} or {@code IMPOSSIBLE_TRIM}
+     */
+    public PumpCurve trimmed(Trim trim) {
+        return trim.of(this);
+    }
+
+    /** Returns the greatest shaft power inside the tested range. */
+    public Power greatestPower() {
+        return Power.watts(map.greatestWatts(ratio));
+    }
+
+    /** Returns this curve of another head and power, with the same models, speed and liquid. */
+    PumpCurve remade(Tested other, SmoothCurve head, SmoothCurve power, Range flows) {
+        PumpMap plain =
+                SimilarityMap.of(head, power, flows, map.similarity().weight()).with(map.model());
+        PumpMap made = map instanceof ViscousMap
+                ? ViscosityCorrection.of(other, plain.similarity(), liquid()).applied(plain.similarity())
+                : plain;
+        return new PumpCurve(other, made, ratio, flows, ofTheTest, ofTheTestBasis);
+    }
+
+    PumpCurve resting(String choice) {
+        return new PumpCurve(tested, map, ratio, range, ofTheTest, ofTheTestBasis.with(choice));
     }
 
     /**
@@ -391,7 +477,7 @@ public final class PumpCurve implements Traced {
 
     @Override
     public Notes notes() {
-        return ofTheTest.and(CurveChecks.notesOf(this, ratio, range, map.tested()));
+        return ofTheTest.and(map.notesAt(ratio)).and(CurveChecks.notesOf(this, ratio, range, map.tested()));
     }
 
     @Override

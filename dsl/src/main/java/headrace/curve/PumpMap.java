@@ -1,12 +1,15 @@
 package headrace.curve;
 
+import headrace.problem.Notes;
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * Head and shaft power over flow and speed on bare doubles: flow in m³/s, speed as a share of the tested speed.
  *
  * <p>Every flow at every speed belongs to one flow of the test, its homologous flow; the tested range is a range of
  * those. The three values allocate nothing and check nothing.
  */
-sealed interface PumpMap permits SimilarityMap {
+sealed interface PumpMap permits SimilarityMap, ViscousMap {
     /** Rounding: flows that differ by this share of the greatest count as the same. */
     double ROUNDING = 1e-9;
 
@@ -24,6 +27,12 @@ sealed interface PumpMap permits SimilarityMap {
 
     /** Returns the flow at a speed to which a flow of the test belongs. */
     double actual(double x, double s);
+
+    /** Returns how much an error of the tested head counts at a flow and a speed. */
+    double headGain(double q, double s);
+
+    /** Returns how much an error of the tested shaft power counts at a flow and a speed. */
+    double powerGain(double q, double s);
 
     /** Returns the point of best efficiency at a speed, inside the tested range. */
     Best bestAt(double s);
@@ -46,6 +55,9 @@ sealed interface PumpMap permits SimilarityMap {
      */
     double speedRatio(double q, double metres, Range range);
 
+    /** Returns the greatest shaft power at a speed, inside the tested range. */
+    double greatestWatts(double s);
+
     /** Returns the least shaft power at the tested speed, inside the tested range. */
     double leastWatts();
 
@@ -54,6 +66,15 @@ sealed interface PumpMap permits SimilarityMap {
 
     /** Returns this map with another model of efficiency over speed. */
     PumpMap with(EfficiencyOverSpeed model);
+
+    /** Returns the least speed for which the map holds. */
+    double slowest();
+
+    /** Returns the map without a correction for viscosity. */
+    SimilarityMap similarity();
+
+    /** Returns what the map has to say about a speed. */
+    Notes notesAt(double s);
 
     /** Returns the tested range. */
     Range tested();
@@ -76,7 +97,20 @@ sealed interface PumpMap permits SimilarityMap {
      * @param to the flow at which it ends
      * @param by the change, 0 if there is none
      */
-    record Rise(double from, double to, double by) {}
+    record Rise(double from, double to, double by) {
+        /** Returns the greatest rise between two of some arguments, between which the function does not turn. */
+        static Rise greatest(double[] stops, DoubleUnaryOperator function) {
+            double foot = stops[0];
+            Rise greatest = new Rise(foot, foot, 0);
+            for (double q : stops) {
+                double by = function.applyAsDouble(q) - function.applyAsDouble(foot);
+                greatest = by > greatest.by ? new Rise(foot, q, by) : greatest;
+                foot = by < 0 ? q : foot;
+            }
+            double nothing = ROUNDING * Math.abs(function.applyAsDouble(greatest.to));
+            return greatest.by > nothing ? greatest : new Rise(stops[0], stops[0], 0);
+        }
+    }
 
     /**
      * A range of homologous flows.

@@ -80,4 +80,9 @@ public record PumpTest(
                 Notes.NONE,
                 Basis.NONE);
     }
+
+    /** Returns this test with other readings. */
+    public PumpTest with(List<TestPoint> others) {
+        return new PumpTest(name, speed, impellerDiameter, liquid, poles, source, date, others, notes, basis);
+    }
 }

@@ -2,6 +2,8 @@ package headrace.curve;
 
 import headrace.numeric.Polynomial;
 import headrace.numeric.SmoothCurve;
+import headrace.problem.Notes;
+import java.util.stream.DoubleStream;
 
 /**
  * The map that the affinity laws make of a curve at one speed.
@@ -16,26 +18,34 @@ import headrace.numeric.SmoothCurve;
  * @param weight density times gravity
  * @param model how the efficiency changes with speed
  * @param testedBest the best efficiency at the tested speed
+ * @param bestFlow its flow
  */
 record SimilarityMap(
-        SmoothCurve head, SmoothCurve power, Range tested, double weight, EfficiencyOverSpeed model, double testedBest)
+        SmoothCurve head,
+        SmoothCurve power,
+        Range tested,
+        double weight,
+        EfficiencyOverSpeed model,
+        double testedBest,
+        double bestFlow)
         implements PumpMap {
     private static final int MOST_STEPS = 200;
     private static final double ROOT_ROUNDING = 1e-15;
 
     static SimilarityMap of(SmoothCurve head, SmoothCurve power, Range tested, double weight) {
-        SimilarityMap plain = new SimilarityMap(head, power, tested, weight, EfficiencyOverSpeed.affinity(), 0);
-        double best = plain.bestAt(1).efficiency();
-        return new SimilarityMap(head, power, tested, weight, EfficiencyOverSpeed.correlation(), best);
+        SimilarityMap plain = new SimilarityMap(head, power, tested, weight, EfficiencyOverSpeed.affinity(), 0, 0);
+        Best best = plain.bestAt(1);
+        return new SimilarityMap(
+                head, power, tested, weight, EfficiencyOverSpeed.correlation(), best.efficiency(), best.flow());
     }
 
     @Override
     public SimilarityMap with(EfficiencyOverSpeed other) {
-        return new SimilarityMap(head, power, tested, weight, other, testedBest);
+        return new SimilarityMap(head, power, tested, weight, other, testedBest, bestFlow);
     }
 
     SimilarityMap withDensityTimes(double factor) {
-        return new SimilarityMap(head, power.times(factor), tested, weight * factor, model, testedBest);
+        return new SimilarityMap(head, power.times(factor), tested, weight * factor, model, testedBest, bestFlow);
     }
 
     @Override
@@ -61,6 +71,32 @@ record SimilarityMap(
     @Override
     public double actual(double x, double s) {
         return x * s;
+    }
+
+    @Override
+    public double headGain(double q, double s) {
+        return s * s;
+    }
+
+    /** The model is linear in power: its slope counts. */
+    @Override
+    public double powerGain(double q, double s) {
+        return model.shaftWatts(s * s * s, s, testedBest) - model.shaftWatts(0, s, testedBest);
+    }
+
+    @Override
+    public double slowest() {
+        return model.slowest(testedBest);
+    }
+
+    @Override
+    public SimilarityMap similarity() {
+        return this;
+    }
+
+    @Override
+    public Notes notesAt(double s) {
+        return Notes.NONE;
     }
 
     /** The model is linear in power, so that the same search serves at every speed. */
@@ -111,9 +147,7 @@ record SimilarityMap(
 
     @Override
     public Rise powerFall(double s) {
-        double cube = s * s * s;
-        double scale = model.shaftWatts(cube, s, testedBest) - model.shaftWatts(0, s, testedBest);
-        return moved(greatestRise(power.times(-1)), s, scale);
+        return moved(greatestRise(power.times(-1)), s, powerGain(0, s));
     }
 
     private static Rise moved(Rise rise, double s, double scale) {
@@ -121,17 +155,8 @@ record SimilarityMap(
     }
 
     private Rise greatestRise(SmoothCurve curve) {
-        double[] stops =
-                SmoothCurve.stops(tested.low(), tested.high(), curve.stationaryIn(tested.low(), tested.high()));
-        double foot = stops[0];
-        Rise greatest = new Rise(foot, foot, 0);
-        for (double q : stops) {
-            double by = curve.valueAt(q) - curve.valueAt(foot);
-            greatest = by > greatest.by() ? new Rise(foot, q, by) : greatest;
-            foot = by < 0 ? q : foot;
-        }
-        double nothing = ROUNDING * Math.abs(curve.valueAt(greatest.to()));
-        return greatest.by() > nothing ? greatest : new Rise(stops[0], stops[0], 0);
+        double[] turns = curve.stationaryIn(tested.low(), tested.high());
+        return Rise.greatest(SmoothCurve.stops(tested.low(), tested.high(), turns), curve::valueAt);
     }
 
     @Override
@@ -146,13 +171,20 @@ record SimilarityMap(
     }
 
     @Override
+    public double greatestWatts(double s) {
+        return DoubleStream.of(powerStops())
+                .map(q -> shaftWatts(q * s, s))
+                .max()
+                .orElseThrow();
+    }
+
+    @Override
     public double leastWatts() {
-        double least = Double.POSITIVE_INFINITY;
-        double[] stationary = power.stationaryIn(tested.low(), tested.high());
-        for (double q : SmoothCurve.stops(tested.low(), tested.high(), stationary)) {
-            least = Math.min(least, power.valueAt(q));
-        }
-        return least;
+        return DoubleStream.of(powerStops()).map(power::valueAt).min().orElseThrow();
+    }
+
+    private double[] powerStops() {
+        return SmoothCurve.stops(tested.low(), tested.high(), power.stationaryIn(tested.low(), tested.high()));
     }
 
     @Override

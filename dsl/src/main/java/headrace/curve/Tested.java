@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param speed the speed of the test
  * @param diameter the impeller's diameter, if known
  * @param liquid what is pumped
+ * @param testedIn what was pumped in the test
  * @param points the readings, brought to the speed of the test; none if the curve was given as formulas
  * @param head the head fitted at that speed
  * @param power the shaft power fitted at that speed
@@ -24,6 +25,11 @@ record Tested(
         Speed speed,
         Optional<Length> diameter,
         Liquid liquid,
+        Liquid testedIn,
         List<TestPoint> points,
         FittedCurve<Head> head,
-        FittedCurve<Power> power) {}
+        FittedCurve<Power> power) {
+    Tested in(Liquid other) {
+        return new Tested(name, speed, diameter, other, testedIn, points, head, power);
+    }
+}

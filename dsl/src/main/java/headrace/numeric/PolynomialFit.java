@@ -155,33 +155,47 @@ public final class PolynomialFit {
         return residuals[point] / Math.sqrt(others * left);
     }
 
+    /**
+     * Returns the standard error of {@code level·f(x) + slope·f'(x)}, where f is the curve; wants degrees of freedom.
+     *
+     * @param x the argument
+     * @param level how often the value counts
+     * @param slope how often the slope counts
+     */
+    public double standardErrorOf(double x, double level, double slope) {
+        return standardDeviation() * Math.sqrt(varianceFactor(x, level, slope));
+    }
+
     /** Returns half the width of the band that holds the mean of many tests at x, with a confidence below 1. */
     public double meanHalfWidthAt(double x, double confidence) {
-        return student(confidence) * standardDeviation() * Math.sqrt(varianceFactorAt(x));
+        return student(confidence) * standardErrorOf(x, 1, 0);
     }
 
     /** Returns half the width of the band that holds one more test at x, with a confidence below 1. */
     public double singleHalfWidthAt(double x, double confidence) {
-        return student(confidence) * standardDeviation() * Math.sqrt(1 + varianceFactorAt(x));
+        return student(confidence) * standardDeviation() * Math.sqrt(1 + varianceFactor(x, 1, 0));
     }
 
-    private double student(double confidence) {
+    /** Returns how many standard errors make half the width of a band of a confidence below 1. */
+    public double student(double confidence) {
         return new TDistribution(degreesOfFreedom()).inverseCumulativeProbability(0.5 + confidence / 2);
     }
 
-    /** Returns |R⁻ᵀφ|², the variance of the curve at x in variances of a point of weight 1. */
-    private double varianceFactorAt(double x) {
+    /** Returns |R⁻ᵀφ|², the variance of a value and a slope of the curve in variances of a point of weight 1. */
+    private double varianceFactor(double x, double level, double slope) {
         int k = triangle.length;
         double[] solution = new double[k];
         double power = 1;
+        double lower = 0;
         double sum = 0;
         for (int i = 0; i < k; i++) {
-            double right = power;
+            double right = level * power + slope * i * lower / scale;
             for (int j = 0; j < i; j++) {
                 right -= triangle[j][i] * solution[j];
             }
             solution[i] = right / triangle[i][i];
             sum += solution[i] * solution[i];
+            lower = power;
             power *= x / scale;
         }
         return sum;

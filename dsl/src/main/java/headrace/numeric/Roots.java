@@ -1,6 +1,7 @@
 package headrace.numeric;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Roots of functions of one variable, always inside a bracket. */
@@ -8,6 +9,11 @@ public final class Roots {
     private static final double RELATIVE = 1e-15;
     private static final double SMALLEST = 1e-300;
     private static final int MOST_STEPS = 1000;
+    private static final int PANELS = 128;
+    private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
+
+    /** A value changes with the square of the distance from where it turns: half the digits are all there are. */
+    private static final double TURNING = 1e-9;
 
     private Roots() {}
 
@@ -32,5 +38,59 @@ public final class Roots {
         }
         BrentSolver solver = new BrentSolver(RELATIVE, SMALLEST, SMALLEST);
         return solver.solve(MOST_STEPS, function::applyAsDouble, low, high);
+    }
+
+    /**
+     * Returns the roots of a smooth function that turns at most once in each of {@value #PANELS} equal parts of a
+     * range, in increasing order: in every part in which the sign changes, and on both sides of an extreme value of the
+     * other sign.
+     */
+    public static double[] allIn(DoubleUnaryOperator function, double low, double high) {
+        DoubleStream.Builder roots = DoubleStream.builder();
+        double[] stops = stopsIn(function, low, high);
+        for (int i = 0; i < stops.length; i++) {
+            double here = function.applyAsDouble(stops[i]);
+            if (here == 0) {
+                roots.add(stops[i]);
+            } else if (i > 0 && function.applyAsDouble(stops[i - 1]) * here < 0) {
+                roots.add(between(function, stops[i - 1], stops[i]));
+            }
+        }
+        return roots.build().toArray();
+    }
+
+    /**
+     * Returns the ends of a range, those of its equal parts, and where a smooth function turns between them, in
+     * increasing order.
+     */
+    public static double[] stopsIn(DoubleUnaryOperator function, double low, double high) {
+        double step = (high - low) / PANELS;
+        DoubleStream.Builder stops = DoubleStream.builder();
+        for (int i = 0; i <= PANELS; i++) {
+            double at = i == PANELS ? high : low + i * step;
+            stops.add(at);
+            double here = function.applyAsDouble(at);
+            double before = function.applyAsDouble(at - step);
+            double after = function.applyAsDouble(at + step);
+            if (i > 0 && i < PANELS && (here - before) * (after - here) <= 0) {
+                stops.add(turning(function, at - step, at + step, here >= before ? 1 : -1));
+            }
+        }
+        return stops.build().sorted().distinct().toArray();
+    }
+
+    private static double turning(DoubleUnaryOperator function, double low, double high, int sign) {
+        double a = low;
+        double b = high;
+        while (b - a > TURNING * (high - low)) {
+            double left = b - GOLDEN * (b - a);
+            double right = a + GOLDEN * (b - a);
+            if (sign * function.applyAsDouble(left) < sign * function.applyAsDouble(right)) {
+                a = left;
+            } else {
+                b = right;
+            }
+        }
+        return 0.5 * (a + b);
     }
 }
