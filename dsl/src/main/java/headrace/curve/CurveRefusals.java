@@ -60,11 +60,12 @@ final class CurveRefusals {
     }
 
     static Refusal speed(PumpCurve curve, Speed asked, Speed slowest, String fastest) {
+        String least = slowest.si() > 0 ? ", and here at least " + slowest : "";
         return new Refusal(
                 CurveProblem.SPEED_OUT_OF_RANGE,
                 "Asked for the curve of " + curve.name() + " at " + asked,
-                "With the efficiency over speed as "
-                        + curve.efficiencyOverSpeed().name() + " the speed must be above " + slowest + fastest,
+                "The speed must be above 0" + least + fastest + ", with the efficiency over speed: "
+                        + curve.efficiencyOverSpeed().name(),
                 "Leave a stopped pump out, or choose another efficiency model");
     }
 

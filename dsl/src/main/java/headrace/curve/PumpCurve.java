@@ -376,13 +376,15 @@ public final class PumpCurve implements Traced {
     private PumpCurve moved(PumpMap other, double speedRatio) {
         double slowest = other.slowest();
         double fastest = other.model().fastest();
-        if (!(speedRatio > 0 && speedRatio >= slowest && speedRatio <= fastest)) {
+        boolean slowEnough = speedRatio <= fastest * (1 + PumpMap.ROUNDING);
+        boolean fastEnough = speedRatio > 0 && speedRatio >= slowest * (1 - PumpMap.ROUNDING);
+        if (!slowEnough || !fastEnough) {
             throw CurveRefusals.speed(
                     this,
                     tested.speed().times(speedRatio),
                     tested.speed().times(slowest),
                     fastest < Double.POSITIVE_INFINITY
-                            ? ", and at most " + tested.speed().times(fastest)
+                            ? " and at most " + tested.speed().times(fastest)
                             : "");
         }
         return new PumpCurve(tested, other, speedRatio, range, ofTheTest, ofTheTestBasis);

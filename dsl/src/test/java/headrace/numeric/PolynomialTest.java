@@ -113,4 +113,16 @@ class PolynomialTest {
         assertThrows(IllegalArgumentException.class, () -> Roots.between(HAND::valueAt, 3, 4));
         assertThrows(IllegalArgumentException.class, () -> Roots.between(x -> Double.NaN, 3, 4));
     }
+
+    @Test
+    void roots_of_any_smooth_function_are_found_where_it_crosses_and_near_where_it_turns() {
+        assertArrayEquals(new double[] {Math.PI, 2 * Math.PI, 3 * Math.PI}, Roots.allIn(Math::sin, 1, 10), 1e-12);
+        assertArrayEquals(new double[] {0, 2}, Roots.allIn(x -> x * (x - 2), 0, 2), 1e-12);
+        double narrow = 1e-4;
+        double[] pair = Roots.allIn(x -> (x - 1.2345) * (x - 1.2345) - narrow * narrow, 0, 10);
+        assertArrayEquals(new double[] {1.2345 - narrow, 1.2345 + narrow}, pair, 1e-10);
+        double[] topped = Roots.allIn(x -> narrow * narrow - (x - 1.2345) * (x - 1.2345), 0, 10);
+        assertArrayEquals(new double[] {1.2345 - narrow, 1.2345 + narrow}, topped, 1e-10);
+        assertEquals(0, Roots.allIn(x -> 1 + x * x, -3, 3).length);
+    }
 }
