@@ -80,7 +80,7 @@ record InventedPump(
         return List.of(
                 new InventedPump(
                         "Heron 65",
-                        65,
+                        69,
                         FileUnits.METRIC,
                         1450,
                         4,
@@ -92,7 +92,7 @@ record InventedPump(
                         new double[] {0.38, 0.63, -0.01}),
                 new InventedPump(
                         "Plover 40",
-                        40,
+                        41,
                         FileUnits.METRIC,
                         2900,
                         2,
@@ -128,7 +128,7 @@ record InventedPump(
                         new double[] {0.40, 0.62, -0.02}),
                 new InventedPump(
                         "Merganser 80",
-                        80,
+                        81,
                         FileUnits.US,
                         1760,
                         4,

@@ -1,0 +1,176 @@
+package headrace.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.control.ControlLaw;
+import headrace.control.SteadyState;
+import headrace.curve.PumpCurve;
+import headrace.curve.PumpTest;
+import headrace.data.Column;
+import headrace.data.LoadFile;
+import headrace.data.PumpFile;
+import headrace.data.Table;
+import headrace.data.TableFile;
+import headrace.report.Block.ChartBlock;
+import headrace.report.Block.TableBlock;
+import headrace.report.Block.TextBlock;
+import headrace.rule.LargestMinimumHead;
+import headrace.rule.PartLoadRule;
+import headrace.units.UnitSystem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class ReportsTest {
+    private static final Path DEMO = Path.of("..", "demo-data");
+    private static final PartLoadRule RULE = PartLoadRule.THIRTY_PERCENT_AT_HALF_FLOW;
+    private static final SeededSet SEEDED = new SeededSet(7);
+
+    @TempDir
+    Path folder;
+
+    static List<Object> results() {
+        PumpTest dunlin = PumpFile.read(DEMO.resolve("pumps/dunlin-100.csv"));
+        PumpTest plover = PumpFile.read(DEMO.resolve("pumps/plover-40.csv"));
+        ControlLaw law = SEEDED.laws.get(4);
+        return List.of(
+                dunlin,
+                plover,
+                PumpCurve.fit(dunlin),
+                PumpCurve.fit(plover),
+                PumpCurve.fit(plover).extendedTo(plover.points().get(10).flow().times(1.1)),
+                SEEDED.curve.bestEfficiencyPoint(),
+                SEEDED.test.liquid(),
+                SEEDED.set,
+                SEEDED.set.driveTrain().motor(),
+                SEEDED.set.driveTrain().drive().orElseThrow(),
+                SEEDED.map(),
+                SEEDED.map().systems().get(0),
+                SEEDED.map().points().get(0),
+                law,
+                SEEDED.laws.get(0),
+                SteadyState.of(law, SEEDED.set, SEEDED.design.flow().times(0.5)),
+                SEEDED.comparison(),
+                RULE,
+                RULE.judge(SEEDED.set, law),
+                LargestMinimumHead.of(SEEDED.set, SEEDED.design, RULE),
+                LoadFile.read(DEMO.resolve("loads/otterbank.csv")),
+                Table.of("a", Column.text("b")).row("c"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void a_result_shows_itself_in_at_most_100_columns_of_text(Object result) {
+        Shown shown = Reports.of(result).orElseThrow();
+        for (String line : shown.toText().split("\n", -1)) {
+            assertTrue(line.codePointCount(0, line.length()) <= PlainText.WIDTH, line);
+            assertEquals(line.stripTrailing(), line);
+            assertFalse(line.contains("NaN") || line.contains("Infinity") || line.contains("Optional"), line);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void every_table_that_is_shown_can_be_saved_and_read_back(Object result) {
+        for (Block block : Reports.of(result).orElseThrow().blocks()) {
+            if (block instanceof TableBlock shown) {
+                Path file = folder.resolve("table.csv");
+                TableFile.write(shown.table(), file);
+                assertEquals(shown.table(), TableFile.read(file));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("results")
+    void a_result_shows_the_same_in_every_locale(Object result) {
+        Locale before = Locale.getDefault();
+        String here = Reports.of(result).orElseThrow().toText();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertEquals(here, Reports.of(result).orElseThrow().toText());
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void a_drooping_curve_says_by_how_much_and_where() {
+        String text = text(PumpCurve.fit(PumpFile.read(DEMO.resolve("pumps/plover-40.csv"))));
+        assertTrue(text.contains("The head droops: it rises by "), text);
+        assertTrue(text.contains("[head-droop]"), text);
+        text = text(PumpCurve.fit(PumpFile.read(DEMO.resolve("pumps/heron-65.csv"))));
+        assertTrue(text.contains("The head falls all the way"), text);
+    }
+
+    @Test
+    void a_result_names_its_files_with_their_hashes_at_its_foot() {
+        Shown shown = Reports.of(PumpCurve.fit(PumpFile.read(DEMO.resolve("pumps/heron-65.csv"))))
+                .orElseThrow();
+        TextBlock foot = (TextBlock) shown.blocks().get(shown.blocks().size() - 1);
+        assertEquals("Basis", foot.heading());
+        assertTrue(foot.lines().get(0).startsWith("heron-65.csv: invented"), foot.toString());
+        assertTrue(foot.lines().get(0).matches(".*\\(SHA-256 [0-9a-f]{12}…\\)"), foot.toString());
+    }
+
+    @Test
+    void a_comparison_draws_every_law_over_flow_and_over_the_year() {
+        String alt = "";
+        for (Block block : Reports.of(SEEDED.comparison()).orElseThrow().blocks()) {
+            alt += block instanceof ChartBlock chart ? chart.chart().altText() : "";
+        }
+        for (ControlLaw law : SEEDED.laws) {
+            assertTrue(alt.contains("line " + law.name()), alt);
+            assertTrue(alt.contains(law.name() + ": "), alt);
+        }
+    }
+
+    @Test
+    void a_result_speaks_the_unit_system_of_its_thread() {
+        try {
+            UnitSystem.US_CUSTOMARY.choose();
+            PumpCurve curve = PumpCurve.fit(PumpFile.read(DEMO.resolve("pumps/merganser-80.csv")));
+            String text = text(curve);
+            assertTrue(text.contains(" gpm") && text.contains(" ft") && text.contains(" hp"), text);
+            assertFalse(text.contains("m³/h") || text.contains("kW"), text);
+        } finally {
+            UnitSystem.METRIC.choose();
+        }
+    }
+
+    @Test
+    void what_is_no_result_has_its_own_text_only() {
+        assertTrue(Reports.of("text").isEmpty());
+        assertTrue(Reports.of(SEEDED.design).isEmpty());
+    }
+
+    @Test
+    void a_table_too_wide_wraps_its_text_and_then_goes_on_beneath_itself() {
+        Column[] columns = new Column[14];
+        Object[] values = new Object[14];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = i == 0 ? Column.text("name") : Column.in("quantity " + i, "m³/h");
+            values[i] = i == 0 ? "a name of more than a few words that goes on for a good while" : 1000.0 + i;
+        }
+        List<String> lines = TableText.lines(Table.of("wide", columns).row(values), 100);
+        assertTrue(lines.stream().allMatch(line -> line.length() <= 100));
+        String all = String.join("\n", lines);
+        for (int i = 1; i < columns.length; i++) {
+            assertTrue(all.contains(String.valueOf(1000 + i)), all);
+        }
+        assertFalse(all.contains("…"));
+    }
+
+    private static String text(Object result) {
+        return Reports.of(result).orElseThrow().toText();
+    }
+}
