@@ -15,8 +15,11 @@ import headrace.units.Ratio;
  * @param baseline what it is compared with
  * @param before the point under the baseline
  * @param after the point under the law
+ * @param notes what was touched at either point
+ * @param basis what both rest on
  */
-public record PowerSaving(ControlLaw law, Baseline baseline, OperatingPoint before, OperatingPoint after)
+public record PowerSaving(
+        ControlLaw law, Baseline baseline, OperatingPoint before, OperatingPoint after, Notes notes, Basis basis)
         implements Traced {
     /** Returns the shaft power saved; below 0 if the law takes more. */
     public Power shaft() {
@@ -36,16 +39,6 @@ public record PowerSaving(ControlLaw law, Baseline baseline, OperatingPoint befo
     /** Returns the wire power saved as a share of the baseline's. */
     public Ratio wireShare() {
         return wire().over(before.wirePower());
-    }
-
-    @Override
-    public Notes notes() {
-        return before.notes().and(after.notes());
-    }
-
-    @Override
-    public Basis basis() {
-        return before.basis().and(after.basis()).with("saving against: " + baseline.words());
     }
 
     /** Returns the saving with its basis, in one line. */

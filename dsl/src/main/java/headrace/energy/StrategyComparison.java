@@ -130,17 +130,26 @@ public final class StrategyComparison implements Traced {
      */
     public List<PowerSaving> savingsAt(Ratio fraction) {
         Flow flow = design.flow().times(fraction);
-        OperatingPoint throttled =
-                SteadyState.of(constantSpeed.law(), set, flow).point();
-        OperatingPoint fixed = SteadyState.of(fixedSpeed.law(), set, flow).point();
+        SteadyState throttled = SteadyState.of(constantSpeed.law(), set, flow);
+        SteadyState fixed = SteadyState.of(fixedSpeed.law(), set, flow);
         List<PowerSaving> savings = new ArrayList<>();
         for (LawYear each : laws) {
-            OperatingPoint after = SteadyState.of(each.law(), set, flow).point();
-            savings.add(new PowerSaving(each.law(), Baseline.CONSTANT_SPEED, throttled, after));
-            savings.add(new PowerSaving(each.law(), Baseline.FIXED_DESIGN_SPEED, fixed, after));
-            savings.add(new PowerSaving(each.law(), Baseline.DESIGN_POWER, designPoint, after));
+            SteadyState after = SteadyState.of(each.law(), set, flow);
+            savings.add(saving(Baseline.CONSTANT_SPEED, throttled.point(), throttled, after));
+            savings.add(saving(Baseline.FIXED_DESIGN_SPEED, fixed.point(), fixed, after));
+            savings.add(saving(Baseline.DESIGN_POWER, designPoint, designPoint, after));
         }
         return savings;
+    }
+
+    private static PowerSaving saving(Baseline baseline, OperatingPoint before, Traced source, SteadyState after) {
+        return new PowerSaving(
+                after.law(),
+                baseline,
+                before,
+                after.point(),
+                source.notes().and(after.notes()),
+                source.basis().and(after.basis()).with("saving against: " + baseline.words()));
     }
 
     @Override

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.control.ControlLaw;
+import headrace.control.ControlProblem;
 import headrace.curve.CurveProblem;
 import headrace.curve.Duty;
 import headrace.drive.ConstantEfficiency;
@@ -192,6 +193,27 @@ class StrategyComparisonTest {
         assertTrue(
                 StrategyComparison.of(fast, YEAR, PRICE, laws).notes().has(EnergyProblem.FULL_SPEED_SHORT_OF_DESIGN));
         assertFalse(COMPARISON.notes().has(EnergyProblem.FULL_SPEED_SHORT_OF_DESIGN));
+    }
+
+    @Test
+    void carries_the_notes_of_its_load_profile() {
+        LoadProfile twice = LoadProfile.of("twice", List.of(bin(50, 10), bin(50, 20)), Basis.NONE);
+        StrategyComparison comparison = StrategyComparison.of(SET, twice, PRICE, LAWS);
+        assertTrue(comparison.notes().has(EnergyProblem.REPEATED_BINS));
+        YearSaving saving = comparison.yearSavings().get(0);
+        assertTrue(saving.notes().has(EnergyProblem.REPEATED_BINS));
+        assertTrue(saving.basis().choices().contains("saving against: throttling at constant speed, same flow"));
+    }
+
+    /** A least speed of 80 % holds the quadratic law up at half flow, which the saving has to say. */
+    @Test
+    void carries_the_notes_of_a_law_into_its_savings() {
+        PumpSet brisk = SET.withMinimumSpeed(SET.ratedSpeed().times(0.8));
+        PowerSaving saving = StrategyComparison.of(brisk, YEAR, PRICE, LAWS)
+                .savingsAt(Ratio.percent(50))
+                .get(12);
+        assertTrue(saving.notes().has(ControlProblem.MINIMUM_SPEED_REACHED));
+        assertTrue(saving.basis().choices().stream().anyMatch(choice -> choice.startsWith("law 'quadratic, 40 %")));
     }
 
     private static StrategyComparison compare(List<ControlLaw> laws) {

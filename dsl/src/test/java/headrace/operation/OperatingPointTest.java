@@ -4,6 +4,7 @@ import static headrace.pump.KnownPump.DESIGN;
 import static headrace.pump.KnownPump.SPEED;
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,7 +13,11 @@ import headrace.curve.CurveFormula;
 import headrace.curve.CurveProblem;
 import headrace.curve.Duty;
 import headrace.curve.PumpCurve;
+import headrace.drive.Drive;
+import headrace.drive.DriveProblem;
+import headrace.drive.DriveTrain;
 import headrace.drive.Losses;
+import headrace.drive.Motor;
 import headrace.drive.SeparateLosses;
 import headrace.numeric.Polynomial;
 import headrace.problem.Problem;
@@ -22,6 +27,7 @@ import headrace.pump.PumpProblem;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
 import headrace.units.Head;
+import headrace.units.Power;
 import headrace.units.Speed;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -138,6 +144,26 @@ class OperatingPointTest {
     void is_refused_at_another_speed_without_a_drive() {
         refused(PumpProblem.DRIVE_MISSING, () -> OperatingPoint.atSpeed(SET.onMains(), m3ph(40), SPEED.times(0.9)));
         refused(PumpProblem.DRIVE_MISSING, () -> OperatingPoint.at(SET.onMains(), DESIGN));
+    }
+
+    /** By hand: at full speed and 73 m³/h the pump takes about 6.6 kW. */
+    @Test
+    void says_when_its_motor_is_overloaded_there() {
+        Power small = Power.kilowatts(5.5);
+        PumpSet weak = PumpSet.of(
+                SET.curve(), DriveTrain.of(Motor.ofClass(small, 3, 4), Drive.reference(small), SeparateLosses.ASSUMED));
+        assertTrue(OperatingPoint.atSpeed(weak, m3ph(73), SPEED).notes().has(DriveProblem.MOTOR_OVERLOAD));
+        assertFalse(OperatingPoint.atSpeed(weak, m3ph(20), SPEED).notes().has(DriveProblem.MOTOR_OVERLOAD));
+        assertFalse(OperatingPoint.atSpeed(SET, m3ph(73), SPEED).notes().has(DriveProblem.MOTOR_OVERLOAD));
+    }
+
+    @Test
+    void counts_its_speed_against_the_rated_speed_of_the_motor() {
+        Power rated = Power.kilowatts(7.5);
+        Motor motor = Motor.ofClass(rated, 3, 4).atRatedSpeed(Speed.revolutionsPerMinute(1480));
+        PumpSet set = PumpSet.of(SET.curve(), DriveTrain.of(motor, Drive.reference(rated), SeparateLosses.ASSUMED));
+        OperatingPoint point = OperatingPoint.atSpeed(set, m3ph(40), Speed.revolutionsPerMinute(1110));
+        assertEquals(0.75, point.speedRatio().value(), 1e-12);
     }
 
     private static PumpSet drooping() {

@@ -52,6 +52,11 @@ class PumpSetTest {
     void is_refused_with_a_motor_that_does_not_turn_at_its_speed() {
         refused(PumpProblem.MOTOR_SPEED_MISMATCH, () -> PumpSet.of(KnownPump.curve(), train(7.5, 2)));
         refused(PumpProblem.MOTOR_SPEED_MISMATCH, () -> PumpSet.of(KnownPump.curve(), train(7.5, 6)));
+        DriveTrain slow = DriveTrain.of(
+                Motor.ofClass(Power.kilowatts(7.5), 3, 4).atRatedSpeed(Speed.revolutionsPerMinute(1270)),
+                Drive.reference(Power.kilowatts(7.5)),
+                SeparateLosses.ASSUMED);
+        refused(PumpProblem.MOTOR_SPEED_MISMATCH, () -> PumpSet.of(KnownPump.curve(), slow));
         DriveTrain stated = DriveTrain.of(
                 Motor.ofClass(Power.kilowatts(7.5), 3, 6).atRatedSpeed(Speed.revolutionsPerMinute(965)),
                 Drive.reference(Power.kilowatts(7.5)),

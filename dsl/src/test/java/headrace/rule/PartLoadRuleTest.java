@@ -188,6 +188,19 @@ class PartLoadRuleTest {
                         .value());
     }
 
+    /**
+     * A loss that is 100 W more at both points weighs more at part flow; one that is more at the design point does not.
+     */
+    @Test
+    void says_what_decides_between_two_models() {
+        String atPart = decides(new ConstantLoss(100), new ConstantLoss(200));
+        assertTrue(atPart.contains("what decides is the losses of motor and drive at part flow"), atPart);
+        assertTrue(atPart.contains("loses 0.1 kW"), atPart);
+        assertTrue(atPart.contains("loses 0.2 kW"), atPart);
+        String atDesign = decides(new ConstantLoss(100), new ConstantLoss(100, 200));
+        assertTrue(atDesign.contains("what decides is the losses of motor and drive at the design point"), atDesign);
+    }
+
     @Test
     void puts_the_model_of_the_set_first() {
         LargestMinimumHead answer = LargestMinimumHead.of(SET.with(new CombinedLosses()), DESIGN, RULE);
@@ -211,22 +224,30 @@ class PartLoadRuleTest {
         return LargestMinimumHead.of(SET, DESIGN, rule, List.of(model)).limits().get(0);
     }
 
+    private static String decides(LossModel one, LossModel other) {
+        return LargestMinimumHead.of(SET, DESIGN, RULE, List.of(one, other)).decides();
+    }
+
     private static Refusal refused(Problem problem, Executable asking) {
         Refusal refusal = assertThrows(Refusal.class, asking);
         assertEquals(problem, refusal.problem());
         return refusal;
     }
 
-    /** Loses the same at every load, so that answers have a closed form. */
-    private record ConstantLoss(double watts) implements LossModel {
+    /** Loses the same at every load up to 4 kW and so much more above, so that answers have a closed form. */
+    private record ConstantLoss(double watts, double more) implements LossModel {
+        ConstantLoss(double watts) {
+            this(watts, 0);
+        }
+
         @Override
         public String name() {
-            return "the same at every load";
+            return watts + " W and " + more + " W more";
         }
 
         @Override
         public String statement() {
-            return "loses " + watts + " W at every load";
+            return "loses " + watts + " W, above 4 kW " + more + " W more";
         }
 
         @Override
@@ -236,16 +257,18 @@ class PartLoadRuleTest {
 
         @Override
         public LossCurve withDrive(Motor motor, Drive drive) {
-            double constant = watts;
+            double low = watts;
+            double step = more;
             return new LossCurve() {
                 @Override
                 public double watts(double shaftWatts, double speedRatio) {
-                    return constant;
+                    return shaftWatts > 4000 ? low + step : low;
                 }
 
                 @Override
                 public List<Losses.Part> parts(double shaftWatts, double speedRatio) {
-                    return List.of(new Losses.Part(Losses.Place.MOTOR, "motor", Power.watts(constant)));
+                    return List.of(
+                            new Losses.Part(Losses.Place.MOTOR, "motor", Power.watts(watts(shaftWatts, speedRatio))));
                 }
 
                 @Override
