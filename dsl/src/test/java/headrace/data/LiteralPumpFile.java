@@ -20,7 +20,7 @@ final class LiteralPumpFile {
     private static final Map<String, Double> SI = new HashMap<>();
 
     static {
-        put(1 / 3600.0, "m3/h", "m³/h", "m3ph");
+        put(1 / 3600.0, "m3/h", "m³/h", "m3ph", "M3/H");
         put(1e-3, "L/s", "l/s", "lps");
         put(1e-3 / 60, "L/min", "l/min", "lpm");
         put(6.30901964e-5, "gpm", "US gpm", "usgpm");
