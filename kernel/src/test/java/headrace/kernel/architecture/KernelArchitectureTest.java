@@ -3,6 +3,7 @@ package headrace.kernel.architecture;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -40,6 +41,19 @@ class KernelArchitectureTest {
     @ArchTest
     static final ArchRule packages_form_no_cycle =
             slices().matching("headrace.kernel.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule parts_of_a_package_form_no_cycle_either =
+            slices().matching("headrace.kernel.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule the_text_of_a_cell_is_read_without_groovy = noClasses()
+            .that()
+            .resideInAPackage("headrace.kernel.session.source..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(GROOVY)
+            .because("a text that is half-written is no program yet");
 
     @ArchTest
     static final ArchRule every_package_is_in_the_plan = classes()
