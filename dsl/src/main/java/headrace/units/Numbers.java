@@ -47,7 +47,8 @@ public final class Numbers {
 
     /** Returns the value with so many decimals, trailing zeros kept. */
     static String decimals(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 }

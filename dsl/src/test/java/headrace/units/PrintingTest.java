@@ -183,6 +183,13 @@ class PrintingTest {
         assertEquals(Length.metres(1).hashCode(), Length.centimetres(100).hashCode());
         assertFalse(Length.metres(1).equals(Head.metres(1)));
         assertFalse(Length.metres(1).equals(null));
-        assertEquals(Length.metres(0), Length.metres(-0.0));
+    }
+
+    @Test
+    void there_is_no_negative_nothing() {
+        assertEquals(0, Length.metres(0).compareTo(Length.metres(-0.0)));
+        assertEquals(Length.metres(0).hashCode(), Length.metres(-0.0).hashCode());
+        assertEquals(Money.of(0, "EUR"), Money.of(-0.0, "EUR"));
+        assertEquals("0 m", Head.metres(-0.0).toString());
     }
 }
