@@ -49,14 +49,14 @@ class ScriptNumbersTest {
                         .toString()));
     }
 
-    @ParameterizedTest
-    @MethodSource("kinds")
-    void the_minus_belongs_to_the_number_even_when_the_line_goes_on(Kind<?> kind) {
-        List<?> told = (List<?>) run(
-                each(kind, word -> "-12.W.in('W')".replace("W", word)).toString());
-        for (Object value : told) {
-            assertEquals(-12, (double) value, 1e-12 * 500);
-        }
+    @Test
+    void the_minus_belongs_to_the_number_even_when_the_line_goes_on() {
+        // only a scale with a zero of its own tells the one reading from the other
+        assertEquals(261.15, (double) run("-12.degC.kelvins()"), 1e-12 * 300);
+        assertEquals(261.15, (double) run("-12.degC.kelvins"), 1e-12 * 300);
+        assertEquals(-40, (double) run("-40.degC.in('degF')"), 1e-12 * 500);
+        assertEquals(Temperature.celsius(-7), run("-12.degC.plus(5.K)"));
+        assertEquals(Temperature.celsius(-7), run("-12.degC + 5.K"));
     }
 
     private static <T> List<T> each(Kind<?> kind, Function<String, T> make) {
