@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -161,6 +162,68 @@ class PageTest {
         String page = Page.of(
                 notebook, new PageFacts(EVIL, EVIL, Optional.of(EVIL), new Edition(EVIL, EVIL, EVIL, EDITION.day())));
         assertHarmless(page);
+    }
+
+    @Test
+    void no_sequence_of_dangerous_pieces_can_run_or_load() {
+        List<String> pieces = List.of(
+                "<script>",
+                "</script>",
+                "\"",
+                "'",
+                ">",
+                "<",
+                "![",
+                "[a](",
+                "](",
+                ")",
+                "javascript:alert(1)",
+                "http://x.example",
+                "data:text/html,x",
+                "`",
+                "```\n",
+                "\n\n",
+                "\n| a |\n|---|\n| ",
+                "\n# ",
+                "&lt;",
+                "&#60;",
+                "<!--",
+                "-->",
+                "<a href=",
+                "onclick=x ",
+                "<svg onload=x>",
+                "<img src=x>",
+                "\n[r]: ",
+                "[r]",
+                "attachment:dot.png",
+                "<https://x.example>",
+                "\\",
+                "\n> ",
+                "\n- ",
+                "</pre>",
+                "</details>",
+                "</style>",
+                "<![CDATA[",
+                "\u0000",
+                "\ud800");
+        for (int seed = 0; seed < 1_000; seed++) {
+            Random random = new Random(seed);
+            StringBuilder text = new StringBuilder();
+            for (int i = random.nextInt(30); i >= 0; i--) {
+                text.append(pieces.get(random.nextInt(pieces.size())));
+            }
+            String any = text.toString();
+            assertHarmless(page(
+                    Cell.markdown(any),
+                    Cell.code(any)
+                            .ran(
+                                    1,
+                                    List.of(
+                                            new CellOutput.Stream("stdout", any),
+                                            new CellOutput.Shown(
+                                                    new MimeBundle(Map.of("text/plain", any, "text/html", any))),
+                                            new CellOutput.Failure(any, any, List.of(any))))));
+        }
     }
 
     private static void assertHarmless(String page) {
