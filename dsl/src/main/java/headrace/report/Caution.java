@@ -15,5 +15,9 @@ final class Caution {
             "Where a sensor is removed an alarm goes with it: say what replaces it, and which speed"
                     + " the drive takes when control fails";
 
+    static final String HOT = "Above 60 °C the liquid scalds: open vents only when it is cold";
+    static final String FLASHING = "Above 100 °C it flashes into steam where its pressure is lost";
+    static final String FREEZING = "Near its freezing point: look for where flow stops first, and keep a least flow";
+
     private Caution() {}
 }

@@ -17,6 +17,10 @@ import java.util.List;
 
 /** How the small objects of a script show themselves. */
 final class PlainReports {
+    private static final double SCALDING = 60;
+    private static final double FLASHING = 100;
+    private static final double NEAR_FREEZING = 5;
+
     private PlainReports() {}
 
     static Shown table(Table table) {
@@ -34,7 +38,21 @@ final class PlainReports {
                 .fact("kinematic viscosity", liquid.kinematicViscosity())
                 .fact("vapour pressure", liquid.vapourPressure())
                 .fact("heat capacity", liquid.heatCapacity())
-                .shown(liquid);
+                .shown(liquid, cautions(liquid));
+    }
+
+    private static String[] cautions(Liquid liquid) {
+        double celsius = liquid.temperature().toCelsius();
+        if (celsius > FLASHING) {
+            return new String[] {Caution.FLASHING, Caution.HOT};
+        }
+        if (celsius > SCALDING) {
+            return new String[] {Caution.HOT};
+        }
+        boolean nearFreezing = liquid.freezingPoint()
+                .map(freezing -> celsius - freezing.toCelsius() < NEAR_FREEZING)
+                .orElse(false);
+        return nearFreezing ? new String[] {Caution.FREEZING} : new String[0];
     }
 
     static Shown curvePoint(CurvePoint point) {

@@ -54,7 +54,7 @@ final class Saving {
         Path target = ScriptFolder.current().target(name);
         requireFree(name, target, ending);
         try {
-            return "Saved " + write(ending, target) + " to " + target;
+            return "Saved " + write(ending, target) + " to " + shortest(target);
         } catch (IOException e) {
             throw new Refusal(
                             DataProblem.FILE_NOT_WRITTEN,
@@ -63,6 +63,12 @@ final class Saving {
                             "Make the folder, name another one, or close the file where it is open")
                     .at(Place.of(name));
         }
+    }
+
+    /** Returns the path as it is shortest: from the current folder if it lies there. */
+    private static Path shortest(Path target) {
+        Path here = Path.of("").toAbsolutePath();
+        return target.startsWith(here) ? here.relativize(target) : target;
     }
 
     private String write(Ending ending, Path target) throws IOException {
