@@ -53,6 +53,7 @@ final class Execution {
         int number = begin(index, pad);
         terminal.cell(number, cell.source());
         Outcome outcome = session.run(input.codeToRun(index), true, pad);
+        pad.settle();
         if (outcome instanceof Outcome.Value value) {
             terminal.shown(value.bundle());
             pad.end(new CellOutput.Result(value.bundle(), number));

@@ -5,9 +5,11 @@ import headrace.kernel.notebook.CellOutput;
 import headrace.kernel.session.Output;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Keeps what the cells of a run print and show, as a notebook keeps it, and tells the terminal at once.
@@ -36,6 +38,12 @@ final class Recording {
         private CellOutput output;
         private PrintedText printed;
 
+        /** A place that was emptied, such as that of a progress bar, is no output any more. */
+        boolean isEmptied() {
+            return output instanceof CellOutput.Shown shown
+                    && shown.bundle().forms().values().stream().allMatch(String::isBlank);
+        }
+
         CellOutput kept() {
             return printed == null
                     ? output
@@ -46,6 +54,7 @@ final class Recording {
     /** The outputs of one cell. */
     final class Pad implements Output {
         private final List<Entry> entries = new ArrayList<>();
+        private final Set<Entry> drawnAnew = new LinkedHashSet<>();
         private boolean clearing;
 
         @Override
@@ -76,19 +85,25 @@ final class Recording {
         @Override
         public void show(MimeBundle bundle, Optional<String> id) {
             synchronized (Recording.this) {
-                terminal.shown(bundle);
                 clearIfDue();
                 Entry entry = added(new CellOutput.Shown(bundle));
-                id.ifPresent(name ->
-                        named.computeIfAbsent(name, any -> new ArrayList<>()).add(entry));
+                if (id.isPresent()) {
+                    named.computeIfAbsent(id.get(), any -> new ArrayList<>()).add(entry);
+                    drawnAnew.add(entry);
+                    terminal.passing(bundle);
+                } else {
+                    terminal.shown(bundle);
+                }
             }
         }
 
         @Override
         public void update(MimeBundle bundle, String id) {
             synchronized (Recording.this) {
-                terminal.shown(bundle);
-                named.getOrDefault(id, List.of()).forEach(entry -> entry.output = new CellOutput.Shown(bundle));
+                List<Entry> places = named.getOrDefault(id, List.of());
+                places.forEach(entry -> entry.output = new CellOutput.Shown(bundle));
+                drawnAnew.addAll(places);
+                terminal.passing(bundle);
             }
         }
 
@@ -107,6 +122,16 @@ final class Recording {
             return Optional.empty();
         }
 
+        /** Tells the terminal how the things that the cell drew anew look in the end. */
+        void settle() {
+            synchronized (Recording.this) {
+                drawnAnew.stream()
+                        .filter(entry -> !entry.isEmptied())
+                        .forEach(entry -> terminal.shown(((CellOutput.Shown) entry.output).bundle()));
+                drawnAnew.clear();
+            }
+        }
+
         /** Adds the value or the failure that ended the cell. */
         void end(CellOutput output) {
             synchronized (Recording.this) {
@@ -118,7 +143,10 @@ final class Recording {
         /** Returns what the cell has left so far. */
         List<CellOutput> outputs() {
             synchronized (Recording.this) {
-                return entries.stream().map(Entry::kept).toList();
+                return entries.stream()
+                        .filter(entry -> !entry.isEmptied())
+                        .map(Entry::kept)
+                        .toList();
             }
         }
 

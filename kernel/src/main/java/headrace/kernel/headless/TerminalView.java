@@ -8,11 +8,16 @@ import java.util.Optional;
 
 /** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
 public final class TerminalView {
+    private static final String ERASE_LINE = "\r\u001b[K";
+
+    private static final int NARROWEST = 79;
+
     private static final String PLAIN = "\u001b[0m";
 
     private final PrintStream out;
     private final boolean coloured;
     private boolean midLine;
+    private boolean passing;
 
     /** Kinds of text, with their colour command. */
     private enum Tone {
@@ -31,7 +36,7 @@ public final class TerminalView {
      * Makes a view.
      *
      * @param out where the text goes
-     * @param coloured whether that place understands colours
+     * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
      */
     public TerminalView(PrintStream out, boolean coloured) {
         this.out = out;
@@ -64,6 +69,7 @@ public final class TerminalView {
 
     void printed(String text, boolean error) {
         String shown = printable(TerminalColours.without(text));
+        erasePassing();
         out.print(error ? toned(Tone.ERROR, shown) : shown);
         out.flush();
         midLine = shown.isEmpty() ? midLine : !shown.endsWith("\n");
@@ -73,11 +79,36 @@ public final class TerminalView {
         line(printable(bundle.text()));
     }
 
+    /** Draws something that will soon be drawn anew, such as how far a calculation has come, where that is possible. */
+    void passing(MimeBundle bundle) {
+        Optional<String> line = bundle.text().lines().findFirst();
+        if (!coloured) {
+            return;
+        }
+        erasePassing();
+        if (midLine) {
+            out.println();
+            midLine = false;
+        }
+        String text = printable(line.orElse(""));
+        out.print(text.substring(0, Math.min(NARROWEST, text.length())));
+        out.flush();
+        passing = !text.isEmpty();
+    }
+
+    private void erasePassing() {
+        if (passing) {
+            out.print(ERASE_LINE);
+            passing = false;
+        }
+    }
+
     void failed(Fault fault) {
         fault.lines().forEach(each -> line(toned(Tone.ERROR, printable(TerminalColours.without(each)))));
     }
 
     private void line(String text) {
+        erasePassing();
         if (midLine) {
             out.println();
             midLine = false;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.headless.page.Edition;
 import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -115,6 +116,44 @@ class HeadlessRunTest {
         assertTrue(notebook.contains("\"new\""), notebook);
         assertFalse(notebook.contains("\"old\""), notebook);
         assertFalse(notebook.contains("\"nowhere\""), notebook);
+    }
+
+    @Test
+    void a_bar_that_is_drawn_anew_and_emptied_leaves_nothing_behind() throws IOException {
+        session.on("work", this::workWithBar);
+        run(false, "work");
+        assertFalse(text().contains("half"), text());
+        assertTrue(text().contains("\nbeforeafter\n"), text());
+        String notebook = Files.readString(out("run.ipynb"));
+        assertFalse(notebook.contains("display_data"), notebook);
+    }
+
+    @Test
+    void a_terminal_sees_the_bar_while_it_grows() {
+        session.on("work", this::workWithBar);
+        run(true, "work");
+        assertTrue(text().contains("before\nhalf\r\u001b[Kwhole\r\u001b[Kafter\n"), text());
+    }
+
+    private Outcome workWithBar(Output output) {
+        output.print("before");
+        output.show(MimeBundle.plain("half"), Optional.of("bar"));
+        output.update(MimeBundle.plain("whole"), "bar");
+        output.update(MimeBundle.plain(""), "bar");
+        output.print("after\n");
+        return new Outcome.Done();
+    }
+
+    @Test
+    void what_is_drawn_anew_is_printed_once_as_it_is_in_the_end() {
+        session.on("gauge", output -> {
+            output.show(MimeBundle.plain("10 m"), Optional.of("gauge"));
+            output.update(MimeBundle.plain("16 m"), "gauge");
+            return new Outcome.Done();
+        });
+        run(false, "gauge");
+        assertTrue(text().contains("gauge\n16 m\n"), text());
+        assertFalse(text().contains("10 m"), text());
     }
 
     @Test
