@@ -27,22 +27,22 @@ record Drawn(Mark mark, List<Track> tracks, Shape outline) {
             java.awt.geom.Area shape =
                     new java.awt.geom.Area(polygon(scale.track(area.upper()), scale.track(area.lower())));
             shape.intersect(new java.awt.geom.Area(Plan.rectangle(scale.frame())));
-            List<Track> edges = new ArrayList<>(scale.track(area.upper()).within(scale.frame()));
-            edges.addAll(scale.track(area.lower()).within(scale.frame()));
+            List<Track> edges = new ArrayList<>(scale.track(area.upper()).within(scale.clip()));
+            edges.addAll(scale.track(area.lower()).within(scale.clip()));
             return new Drawn(mark, edges, shape);
         }
         List<Track> tracks = new ArrayList<>();
         if (mark instanceof Line line) {
-            tracks.addAll(scale.track(line.track()).within(scale.frame()));
+            tracks.addAll(scale.track(line.track()).within(scale.clip()));
         } else if (mark instanceof ContourLines contours) {
             contours.lines()
-                    .forEach(level -> tracks.addAll(scale.track(level.track()).within(scale.frame())));
+                    .forEach(level -> tracks.addAll(scale.track(level.track()).within(scale.clip())));
         } else if (mark instanceof Reference reference) {
-            tracks.addAll(across(reference, scale).within(scale.frame()));
+            tracks.addAll(across(reference, scale).within(scale.clip()));
         } else if (mark instanceof Points points) {
             Track all = scale.track(points.track());
             for (int i = 0; i < all.size(); i++) {
-                tracks.addAll(point(all.x(i), all.y(i)).within(scale.frame()));
+                tracks.addAll(point(all.x(i), all.y(i)).within(scale.clip()));
             }
         }
         return new Drawn(mark, tracks, null);

@@ -165,7 +165,7 @@ final class PanelPlan {
         Set<String> named = new HashSet<>();
         List<Name> without = new ArrayList<>();
         for (ContourLines.Level level : contours.lines()) {
-            Name name = name(each, scale.track(level.track()).within(scale.frame()), level.text());
+            Name name = name(each, scale.track(level.track()).within(scale.clip()), level.text());
             if (place(name, Role.CONTOUR_LABEL, USUAL)) {
                 named.add(name.text());
             } else {

@@ -11,6 +11,14 @@ import headrace.chart.paint.Track;
  * @param up the range of the axis going up
  */
 record Scale(Box frame, Ticks across, Ticks up) {
+    /** Pixels: so that rounding does not lose what lies right on the frame. */
+    private static final double ROUNDING = 0.01;
+
+    /** Returns the box to which everything is cut. */
+    Box clip() {
+        return frame.grown(ROUNDING);
+    }
+
     double x(double value) {
         return frame.x() + (value - across.from()) / (across.to() - across.from()) * frame.width();
     }

@@ -285,6 +285,24 @@ class ChartTest {
         assertFalse(chart.toSvg(800).contains("stroke=\"#0072b2\" d"));
     }
 
+    /** Rounding must not cut away what lies right on the frame: ends of thirds and sevenths do not come out even. */
+    @Test
+    void draws_what_lies_right_on_its_frame() {
+        for (double end : new double[] {1.0 / 3, 4, 7.0 / 9, 1e6 / 7}) {
+            for (int width : new int[] {400, 555, 800, 1111}) {
+                Chart chart = Chart.titled("")
+                        .across(FLOW.from(0).to(end))
+                        .panel(
+                                HEAD.from(0).to(end),
+                                Reference.atHeight(end, "").in(Ink.VERMILION),
+                                Reference.standingAt(end, "").in(Ink.GREEN))
+                        .build();
+                assertTrue(chart.toSvg(width).contains("#d55e00"));
+                assertTrue(chart.toSvg(width).contains("#009e73"));
+            }
+        }
+    }
+
     @Test
     void draws_a_line_a_strip_and_an_area_of_no_size() throws Exception {
         Chart chart = Chart.titled("")
