@@ -55,6 +55,7 @@ class LabelsTest {
                     .filter(text -> text.role() == Role.LEGEND)
                     .map(Layout.Text::text)
                     .collect(Collectors.joining(" "));
+            assertTrue(pump.labels().size() >= 17, "five speeds, five islands, four points, three lines, one area");
             for (String label : pump.labels()) {
                 assertTrue(placed.contains(label) || legend.contains(label), seed + ": " + label);
             }

@@ -22,12 +22,14 @@ final class PumpLikeChart {
     private final double runOut;
     private final double headAtRunOut;
     private final List<String> labels = new ArrayList<>();
+    private final Chart chart;
 
     PumpLikeChart(long seed) {
         random = new SplittableRandom(seed);
         shutOff = between(6, 90);
         runOut = between(8, 900);
         headAtRunOut = shutOff * between(0.2, 0.75);
+        chart = draw();
     }
 
     /** Returns every label and contour value that the chart must show somewhere. */
@@ -36,6 +38,10 @@ final class PumpLikeChart {
     }
 
     Chart chart() {
+        return chart;
+    }
+
+    private Chart draw() {
         Chart.Draft draft = Chart.titled(
                         random.nextInt(3) == 0
                                 ? "P-A, drawn over speed for the library of an invented town with a rather long name"

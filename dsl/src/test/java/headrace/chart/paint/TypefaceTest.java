@@ -43,6 +43,23 @@ class TypefaceTest {
         assertTrue(new Area(Typeface.REGULAR.outline(" ", 100, 0, 0)).isEmpty());
     }
 
+    /** The typeface's o and 0 are drawn alike to the left and to the right; a curve read wrongly would lean. */
+    @ParameterizedTest
+    @ValueSource(strings = {"o", "0", "O"})
+    void draws_round_letters_round(String text) {
+        Area letter = new Area(Typeface.REGULAR.outline(text, 1000, 0, 0));
+        Rectangle2D bounds = letter.getBounds2D();
+        int points = 0;
+        int alike = 0;
+        for (double x = bounds.getX() + 3; x < bounds.getCenterX(); x += 7) {
+            for (double y = bounds.getY() + 3; y < bounds.getMaxY(); y += 7) {
+                points++;
+                alike += letter.contains(x, y) == letter.contains(2 * bounds.getCenterX() - x, y) ? 1 : 0;
+            }
+        }
+        assertTrue(alike > 0.98 * points, alike + " of " + points);
+    }
+
     /** A letter made of others: the accent stands above the letter, neither is lost. */
     @Test
     void puts_accents_on_their_letters() {
