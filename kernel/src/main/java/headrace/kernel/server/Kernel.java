@@ -48,6 +48,7 @@ public final class Kernel {
     private final ScheduledExecutorService clock = clock();
     private final Turns turns = new Turns(this::press);
     private final Dispatcher.Lanes lanes;
+    private final Dispatcher dispatcher;
 
     /**
      * Creates a kernel that listens where the file says, but does not answer yet.
@@ -63,9 +64,7 @@ public final class Kernel {
         lanes = new Dispatcher.Lanes(new Lane("cells", log), new Lane("questions", log), new Lane("control", log));
         Announcer.Means means = new Announcer.Means(courier, author, questions, clock);
         Handlers handlers = handlers(identity, file.ports(), log);
-        courier.start(new Dispatcher(handlers, lanes, turns, means, this::count, log));
-        Heartbeat.start(sockets.heartbeat());
-        courier.send(Channel.IOPUB, author.event(Header.NONE, new Event.Status("starting")));
+        dispatcher = new Dispatcher(handlers, lanes, turns, means, this::count, log);
     }
 
     /**
@@ -75,7 +74,10 @@ public final class Kernel {
      *     meanwhile
      */
     public void serve(Supplier<Session> maker) throws InterruptedException {
-        lanes.cells().put(() -> make(maker));
+        lanes.cells().put(() -> make(maker)); // before the first cell can come
+        courier.send(Channel.IOPUB, author.event(Header.NONE, new Event.Status("starting")));
+        courier.start(dispatcher);
+        Heartbeat.start(sockets.heartbeat());
         ending.await();
         lanes.control().finish(PATIENCE);
         turns.interrupt();

@@ -10,6 +10,7 @@ import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,29 @@ class CommsAndControlTest {
             case "null" -> throw new NullPointerException();
             default -> new Outcome.Done();
         };
+    }
+
+    @Test
+    void a_cell_that_comes_before_the_session_is_ready_waits_for_it() {
+        CountDownLatch ready = new CountDownLatch(1);
+        try (Served served = Served.session(() -> {
+            await(ready);
+            return new ScriptedSession((code, output) -> new Outcome.Done());
+        })) {
+            FrontEnd frontEnd = served.frontEnd();
+            String cell = frontEnd.ask("execute_request", Map.of("code", "1"));
+            assertEquals("ok", frontEnd.exchange("kernel_info_request", Map.of()).reply().text("status"));
+            ready.countDown();
+            assertEquals("ok", frontEnd.reply(cell).text("status"));
+        }
+    }
+
+    private static void await(CountDownLatch ready) {
+        try {
+            ready.await();
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test
