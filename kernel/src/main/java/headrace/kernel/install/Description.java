@@ -30,7 +30,6 @@ record Description(List<String> command) {
             out.name("language").value("groovy");
             // a signal would end the process, a message stops the cell
             out.name("interrupt_mode").value("message");
-            out.name("kernel_protocol_version").value("5.5");
             out.name("metadata").beginObject();
             out.name("supported_encryption").beginArray().value("curve").endArray();
             out.name("debugger").value(false);

@@ -1,0 +1,88 @@
+package headrace.kernel.outside;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+
+/** Programs from outside this project that a test drives. Debian's Python packages live with Debian's Python. */
+final class Outside {
+    static final Path PYTHON = Path.of("/usr/bin/python3");
+
+    /** Ends a test whose program hangs; no figure of any kind. */
+    private static final int HANGING_SECONDS = 240;
+
+    private static final Path PACKAGES = Path.of("/usr/lib/python3/dist-packages");
+
+    private Outside() {}
+
+    /** What a program printed, and how it ended. */
+    record Ended(int code, String printed) {
+        /** Fails unless the program ended well. */
+        Ended well() {
+            assertTrue(code == 0, () -> "Ended with " + code + " and said:\n" + printed);
+            return this;
+        }
+    }
+
+    /**
+     * Needs a package of Debian. Without it the test skips and says its name, and fails where {@code CI} is
+     * {@code true}.
+     *
+     * @param file a file or folder of the package's own
+     */
+    static void needs(String debian, Path file) {
+        if (Files.exists(file)) {
+            return;
+        }
+        if ("true".equals(System.getenv("CI"))) {
+            fail("This test needs Debian's package " + debian + ", and CI is true");
+        }
+        Assumptions.abort("This test needs Debian's package " + debian);
+    }
+
+    /** Needs a package of Debian that is a module of Python. */
+    static void needsModule(String debian, String module) {
+        needs(debian, PACKAGES.resolve(module));
+    }
+
+    /** Returns a script beside the tests. */
+    static String script(String name) {
+        Path script = Path.of("src", "test", "python", name).toAbsolutePath();
+        assertTrue(Files.exists(script), () -> script + " is missing");
+        return script.toString();
+    }
+
+    /** Runs a program to its end, with these variables besides its own. */
+    static Ended run(Path folder, Map<String, String> environment, String... command) {
+        try {
+            Path printed = Files.createTempFile("printed", ".txt");
+            ProcessBuilder builder = new ProcessBuilder(command)
+                    .directory(folder.toFile())
+                    .redirectErrorStream(true)
+                    .redirectOutput(printed.toFile());
+            builder.environment().putAll(environment);
+            Process process = builder.start();
+            boolean ended = process.waitFor(HANGING_SECONDS, TimeUnit.SECONDS);
+            if (!ended) {
+                process.descendants().forEach(ProcessHandle::destroyForcibly);
+                process.destroyForcibly();
+            }
+            String text = Files.readString(printed, StandardCharsets.UTF_8);
+            Files.delete(printed);
+            assertTrue(ended, () -> command[0] + " hangs; it said:\n" + text);
+            return new Ended(process.exitValue(), text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
