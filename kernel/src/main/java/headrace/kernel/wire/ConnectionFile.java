@@ -17,6 +17,8 @@ import java.nio.file.Path;
  * @param curve the keys of an encrypted connection, or empty
  */
 public record ConnectionFile(String address, Ports ports, Signature signature, Curve curve) {
+    private static final int Z85_KEY = 40;
+
     /** The ports of the five channels. */
     public record Ports(int shell, int iopub, int stdin, int control, int heartbeat) {}
 
@@ -70,8 +72,16 @@ public record ConnectionFile(String address, Ports ports, Signature signature, C
                 port(fields, "control_port"),
                 port(fields, "hb_port"));
         Signature signature = Signature.of(fields.text("signature_scheme", "hmac-sha256"), fields.text("key", ""));
+        return new ConnectionFile("tcp://" + fields.text("ip", "127.0.0.1"), ports, signature, curve(fields));
+    }
+
+    private static Curve curve(Fields fields) {
         Curve curve = new Curve(fields.text("curve_publickey", ""), fields.text("curve_secretkey", ""));
-        return new ConnectionFile("tcp://" + fields.text("ip", "127.0.0.1"), ports, signature, curve);
+        boolean none = curve.publicKey().isEmpty() && curve.secretKey().isEmpty();
+        if (!none && (curve.publicKey().length() != Z85_KEY || curve.secretKey().length() != Z85_KEY)) {
+            throw new IllegalArgumentException("its pair of curve keys is none");
+        }
+        return curve;
     }
 
     private static int port(Fields fields, String name) {

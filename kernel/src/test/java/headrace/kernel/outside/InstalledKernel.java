@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The kernel of this build, made known to front ends below a prefix of the test's own. */
-final class InstalledKernel {
+public final class InstalledKernel {
     private final Path prefix;
 
     private InstalledKernel(Path prefix) {
@@ -17,18 +17,18 @@ final class InstalledKernel {
     }
 
     /** Installs the kernel below a folder with the program's own command. */
-    static InstalledKernel below(Path prefix) {
+    public static InstalledKernel below(Path prefix) {
         program(prefix, "install", "--prefix", prefix.toString()).well();
         return new InstalledKernel(prefix);
     }
 
     /** Runs the program of this build. */
-    static Outside.Ended program(Path folder, String... arguments) {
+    public static Outside.Ended program(Path folder, String... arguments) {
         return Outside.run(folder, Map.of(), command(arguments).toArray(String[]::new));
     }
 
     /** Returns the command that runs the program of this build. */
-    static List<String> command(String... arguments) {
+    public static List<String> command(String... arguments) {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command = new ArrayList<>(List.of(java, "-cp", classPath(), "headrace.kernel.cli.Main"));
         command.addAll(List.of(arguments));
@@ -43,12 +43,12 @@ final class InstalledKernel {
                 .collect(Collectors.joining(separator));
     }
 
-    Path description() {
+    public Path description() {
         return prefix.resolve("share/jupyter/kernels/headrace/kernel.json");
     }
 
     /** Returns the variables with which a front end finds this kernel, and nothing of the user's. */
-    Map<String, String> environment() {
+    public Map<String, String> environment() {
         Map<String, String> environment = new HashMap<>();
         environment.put("JUPYTER_PATH", prefix.resolve("share/jupyter").toString());
         environment.put("JUPYTER_DATA_DIR", prefix.resolve("data").toString());

@@ -13,8 +13,8 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
 /** Programs from outside this project that a test drives. Debian's Python packages live with Debian's Python. */
-final class Outside {
-    static final Path PYTHON = Path.of("/usr/bin/python3");
+public final class Outside {
+    public static final Path PYTHON = Path.of("/usr/bin/python3");
 
     /** Ends a test whose program hangs; no figure of any kind. */
     private static final int HANGING_SECONDS = 240;
@@ -24,9 +24,9 @@ final class Outside {
     private Outside() {}
 
     /** What a program printed, and how it ended. */
-    record Ended(int code, String printed) {
+    public record Ended(int code, String printed) {
         /** Fails unless the program ended well. */
-        Ended well() {
+        public Ended well() {
             assertTrue(code == 0, () -> "Ended with " + code + " and said:\n" + printed);
             return this;
         }
@@ -38,7 +38,7 @@ final class Outside {
      *
      * @param file a file or folder of the package's own
      */
-    static void needs(String debian, Path file) {
+    public static void needs(String debian, Path file) {
         if (Files.exists(file)) {
             return;
         }
@@ -49,19 +49,19 @@ final class Outside {
     }
 
     /** Needs a package of Debian that is a module of Python. */
-    static void needsModule(String debian, String module) {
+    public static void needsModule(String debian, String module) {
         needs(debian, PACKAGES.resolve(module));
     }
 
     /** Returns a script beside the tests. */
-    static String script(String name) {
+    public static String script(String name) {
         Path script = Path.of("src", "test", "python", name).toAbsolutePath();
         assertTrue(Files.exists(script), () -> script + " is missing");
         return script.toString();
     }
 
     /** Runs a program to its end, with these variables besides its own. */
-    static Ended run(Path folder, Map<String, String> environment, String... command) {
+    public static Ended run(Path folder, Map<String, String> environment, String... command) {
         try {
             Path printed = Files.createTempFile("printed", ".txt");
             ProcessBuilder builder = new ProcessBuilder(command)

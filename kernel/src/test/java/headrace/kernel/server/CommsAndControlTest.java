@@ -121,7 +121,9 @@ class CommsAndControlTest {
         })) {
             FrontEnd frontEnd = served.frontEnd();
             String cell = frontEnd.ask("execute_request", Map.of("code", "1"));
-            assertEquals("ok", frontEnd.exchange("kernel_info_request", Map.of()).reply().text("status"));
+            assertEquals(
+                    "ok",
+                    frontEnd.exchange("kernel_info_request", Map.of()).reply().text("status"));
             ready.countDown();
             assertEquals("ok", frontEnd.reply(cell).text("status"));
         }

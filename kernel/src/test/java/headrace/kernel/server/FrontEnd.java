@@ -26,6 +26,7 @@ final class FrontEnd implements AutoCloseable {
     private final ZMQ.Context context = ZMQ.context(1);
     private final String session = UUID.randomUUID().toString();
     private final String key;
+    private final String curveKey;
     private final ZMQ.Socket shell;
     private final ZMQ.Socket control;
     private final ZMQ.Socket stdin;
@@ -84,24 +85,45 @@ final class FrontEnd implements AutoCloseable {
 
     /** Connects to a kernel at ports in the order shell, iopub, stdin, control, heartbeat. */
     FrontEnd(String address, int[] ports, String key) {
-        this.key = key;
-        shell = dealer(address + ":" + ports[0]);
-        iopub = context.socket(SocketType.SUB);
-        iopub.setHWM(0);
-        iopub.setReceiveTimeOut(MUTE_MILLISECONDS);
-        iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
-        iopub.connect(address + ":" + ports[1]);
-        stdin = dealer(address + ":" + ports[2]);
-        control = dealer(address + ":" + ports[3]);
-        heartbeat = context.socket(SocketType.REQ);
-        heartbeat.setReceiveTimeOut(MUTE_MILLISECONDS);
-        heartbeat.connect(address + ":" + ports[4]);
-        awaitEvent(message -> message.type().equals("iopub_welcome"));
+        this(address, ports, key, "");
     }
 
-    private ZMQ.Socket dealer(String address) {
-        ZMQ.Socket socket = context.socket(SocketType.DEALER);
-        socket.setIdentity(session.getBytes(StandardCharsets.US_ASCII));
+    /** Connects to a kernel that encrypts, whose public key this is; one that does not has an empty key. */
+    FrontEnd(String address, int[] ports, String key, String curveKey) {
+        this(address, ports, key, curveKey, true);
+    }
+
+    private FrontEnd(String address, int[] ports, String key, String curveKey, boolean welcomed) {
+        this.key = key;
+        this.curveKey = curveKey;
+        shell = connected(SocketType.DEALER, address + ":" + ports[0]);
+        iopub = connected(SocketType.SUB, address + ":" + ports[1]);
+        stdin = connected(SocketType.DEALER, address + ":" + ports[2]);
+        control = connected(SocketType.DEALER, address + ":" + ports[3]);
+        heartbeat = connected(SocketType.REQ, address + ":" + ports[4]);
+        if (welcomed) {
+            awaitEvent(message -> message.type().equals("iopub_welcome"));
+        }
+    }
+
+    /** Connects to a kernel that will not let it in. */
+    static FrontEnd unwelcomed(String address, int[] ports, String key) {
+        return new FrontEnd(address, ports, key, "", false);
+    }
+
+    private ZMQ.Socket connected(SocketType type, String address) {
+        ZMQ.Socket socket = context.socket(type);
+        if (type == SocketType.DEALER) {
+            socket.setIdentity(bytes(session));
+        } else if (type == SocketType.SUB) {
+            socket.subscribe(ZMQ.SUBSCRIPTION_ALL);
+        }
+        if (!curveKey.isEmpty()) {
+            ZMQ.Curve.KeyPair own = ZMQ.Curve.generateKeyPair();
+            socket.setCurveServerKey(ZMQ.Curve.z85Decode(curveKey));
+            socket.setCurvePublicKey(ZMQ.Curve.z85Decode(own.publicKey));
+            socket.setCurveSecretKey(ZMQ.Curve.z85Decode(own.secretKey));
+        }
         socket.setHWM(0);
         socket.setLinger(0);
         socket.setReceiveTimeOut(MUTE_MILLISECONDS);
