@@ -58,15 +58,23 @@ public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
      *     number in its unit, a text, or null where there is no value
      */
     public Table row(Object... values) {
+        return rows(List.<Object[]>of(values));
+    }
+
+    /** Returns this table with more rows, each as {@link #row} takes it. */
+    public Table rows(List<Object[]> more) {
+        List<List<Cell>> all = new ArrayList<>(rows);
+        more.forEach(values -> all.add(cells(values)));
+        return new Table(title, columns, all);
+    }
+
+    private List<Cell> cells(Object[] values) {
         if (values.length != columns.size()) {
             throw misfit(values.length + " cells", columns.size() + " columns");
         }
-        List<Cell> cells = IntStream.range(0, values.length)
+        return IntStream.range(0, values.length)
                 .mapToObj(i -> cellOf(columns.get(i), values[i]))
                 .toList();
-        List<List<Cell>> more = new ArrayList<>(rows);
-        more.add(cells);
-        return new Table(title, columns, more);
     }
 
     /** Returns the numbers of a column in its unit, those that are there. */

@@ -1,19 +1,13 @@
 package headrace.report;
 
 import headrace.chart.Chart;
-import headrace.chart.mark.Bars;
-import headrace.chart.mark.Ink;
 import headrace.curve.CurvePoint;
-import headrace.data.Column;
 import headrace.data.Table;
-import headrace.energy.LoadBin;
-import headrace.energy.LoadProfile;
 import headrace.liquid.Liquid;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Block.TableBlock;
-import headrace.units.Ratio;
-import headrace.units.Time;
 import java.util.List;
+import java.util.Locale;
 
 /** How the small objects of a script show themselves. */
 final class PlainReports {
@@ -65,36 +59,7 @@ final class PlainReports {
                 .shown(point.notes());
     }
 
-    static Shown loadProfile(LoadProfile profile) {
-        Table table =
-                Table.of("Hours of the year at each flow", Column.of("flow", Ratio.KIND), Column.of("time", Time.KIND));
-        for (LoadBin bin : profile.bins()) {
-            table = table.row(bin.flowFraction(), bin.hours());
-        }
-        return Composed.titled("Load profile: " + profile.name())
-                .line(profile.pumpingHours() + " with flow out of " + profile.hours() + " in the profile; "
-                        + profile.meanFlowFraction() + " of design flow on average while pumping.")
-                .table(table)
-                .chart(hours(profile))
-                .shown(profile);
-    }
-
-    private static Chart hours(LoadProfile profile) {
-        Ruler time = Ruler.of(Time.KIND);
-        List<LoadBin> bins = profile.bins();
-        Bars bars = Bars.of(
-                        bins.stream().map(bin -> bin.flowFraction().toString()).toList())
-                .with(
-                        "",
-                        Ink.SKY,
-                        bins.stream().map(bin -> time.on(bin.hours().si())).toList());
-        return Chart.titled(profile.name() + ": time at each share of design flow")
-                .across(time.axis("Time").from(0))
-                .bars(bars)
-                .build();
-    }
-
     static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -37,18 +37,20 @@ final class PumpTestReport {
     }
 
     private static Table table(PumpTest test) {
-        Table table = Table.of(
-                "Points of the test of " + test.name(),
-                Column.of("flow", Flow.KIND),
-                Column.of("head", Head.KIND),
-                Column.of("shaft power", Power.KIND),
-                Column.of("speed", Speed.KIND),
-                Column.of("efficiency", Ratio.KIND));
-        for (TestPoint point : test.points()) {
-            table = table.row(
-                    point.flow(), point.head(), point.shaftPower(), point.speed(), point.efficiencyIn(test.liquid()));
-        }
-        return table;
+        return Table.of(
+                        "Points of the test of " + test.name(),
+                        Column.of("flow", Flow.KIND),
+                        Column.of("head", Head.KIND),
+                        Column.of("shaft power", Power.KIND),
+                        Column.of("speed", Speed.KIND),
+                        Column.of("efficiency", Ratio.KIND))
+                .rows(test.points().stream().map(point -> row(test, point)).toList());
+    }
+
+    private static Object[] row(PumpTest test, TestPoint point) {
+        return new Object[] {
+            point.flow(), point.head(), point.shaftPower(), point.speed(), point.efficiencyIn(test.liquid())
+        };
     }
 
     private static Chart chart(PumpTest test) {

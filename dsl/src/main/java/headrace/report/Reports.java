@@ -29,7 +29,7 @@ public final class Reports {
             new Report<>(Table.class, PlainReports::table),
             new Report<>(Chart.class, PlainReports::chart),
             new Report<>(Liquid.class, PlainReports::liquid),
-            new Report<>(LoadProfile.class, PlainReports::loadProfile),
+            new Report<>(LoadProfile.class, LoadProfileReport::of),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
             new Report<>(PumpTest.class, PumpTestReport::of),
             new Report<>(PumpCurve.class, PumpCurveReport::of),

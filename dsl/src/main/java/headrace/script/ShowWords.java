@@ -122,11 +122,10 @@ public final class ShowWords implements Words {
                         .toList(),
                 List.of());
         List<?> names = List.copyOf(first.keySet());
-        for (Object each : rows) {
-            Map<?, ?> row = row(each);
-            table = table.row(names.stream().map(row::get).toArray());
-        }
-        return table;
+        return table.rows(rows.stream()
+                .map(ShowWords::row)
+                .map(row -> names.stream().map(row::get).toArray())
+                .toList());
     }
 
     private static Map<?, ?> row(Object given) {

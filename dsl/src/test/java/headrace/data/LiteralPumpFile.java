@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
  */
 final class LiteralPumpFile {
     private static final Pattern CELL = Pattern.compile("\\s*(?:\"((?:[^\"]|\"\")*)\"|([^,]*?))\\s*(?:,|$)");
+    private static final String BLANKS = "[\\s\\u00A0\\u2028]";
     private static final Map<String, Double> SI = new HashMap<>();
 
     static {
@@ -48,8 +49,7 @@ final class LiteralPumpFile {
     LiteralPumpFile(byte[] bytes) {
         String text = new String(bytes, StandardCharsets.UTF_8);
         List<Double> factors = new ArrayList<>();
-        for (String line :
-                text.replaceFirst("^\uFEFF", "").replace('\u00A0', ' ').split("\r\n|\r|\n")) {
+        for (String line : text.replaceFirst("^\uFEFF", "").split("\r\n|\r|\n")) {
             List<String> cells = cells(line);
             String first = cells.isEmpty() ? "" : cells.get(0);
             if (first.startsWith("#")) {
@@ -71,9 +71,11 @@ final class LiteralPumpFile {
         if (columns.isEmpty()) {
             for (String cell : cells) {
                 if (!cell.isEmpty()) {
-                    columns.add(plain(cell.replaceFirst("\\[.*", "")));
-                    factors.add(SI.get(
-                            cell.replaceFirst("[^\\[]*\\[", "").replace("]", "").strip()));
+                    columns.add(plain(cell.replaceFirst("(?s)\\[.*", "")));
+                    factors.add(factor(cell.replaceFirst("[^\\[]*\\[", "")
+                            .replace("]", "")
+                            .replace('\u00A0', ' ')
+                            .strip()));
                 }
             }
             return;
@@ -90,7 +92,7 @@ final class LiteralPumpFile {
     /** Returns a head line's number in SI, such as 0.24 for {@code 240 mm}. */
     double number(String key) {
         String[] parts = head.get(key).split("\\s+", 2);
-        return new BigDecimal(parts[0]).doubleValue() * SI.get(parts[1].strip());
+        return new BigDecimal(parts[0]).doubleValue() * factor(parts[1]);
     }
 
     private static List<String> cells(String line) {
@@ -107,13 +109,18 @@ final class LiteralPumpFile {
         return cells;
     }
 
+    /** Blanks mean nothing in a unit. */
+    private static Double factor(String unit) {
+        return SI.get(unit.replaceAll(BLANKS, ""));
+    }
+
     private static String plain(String name) {
         return name.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("\\s+", " ");
     }
 
     private static void put(double factor, String... units) {
         for (String unit : units) {
-            SI.put(unit, factor);
+            SI.put(unit.replaceAll(BLANKS, ""), factor);
         }
     }
 }

@@ -13,13 +13,19 @@ import headrace.data.LoadFile;
 import headrace.data.PumpFile;
 import headrace.data.Table;
 import headrace.data.TableFile;
+import headrace.energy.LoadBin;
+import headrace.energy.LoadProfile;
+import headrace.record.Basis;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Block.TableBlock;
 import headrace.report.Block.TextBlock;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
+import headrace.units.Ratio;
+import headrace.units.Time;
 import headrace.units.UnitSystem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -132,6 +138,21 @@ class ReportsTest {
             assertTrue(alt.contains("line " + law.name()), alt);
             assertTrue(alt.contains(law.name() + ": "), alt);
         }
+    }
+
+    /** 100 hours at each of 8 % to 87 %; from 5 % to 10 % lie two of them, from 10 % to 15 % five. */
+    @Test
+    void a_profile_of_many_flows_is_shown_in_steps() {
+        List<LoadBin> bins = new ArrayList<>();
+        for (int percent = 8; percent < 88; percent++) {
+            bins.add(new LoadBin(Ratio.percent(percent + 0.5), Time.hours(100)));
+        }
+        Shown shown = Reports.of(LoadProfile.of("hourly", bins, Basis.NONE)).orElseThrow();
+        Table table = ((TableBlock) shown.blocks().get(0)).table();
+        assertEquals("5 to 10 %", table.rows().get(0).get(0).print());
+        assertEquals(200, table.numbers("time")[0]);
+        assertEquals(500, table.numbers("time")[1]);
+        assertTrue(shown.toText().contains("Its 80 flows are shown in steps of 5 %"), shown.toText());
     }
 
     @Test
