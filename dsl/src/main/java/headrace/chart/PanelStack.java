@@ -33,7 +33,7 @@ final class PanelStack {
             ups.add(Ticks.over(panel.up(), extent, frameHeight(i) / style.tickSpacing()));
         }
         double labels = ups.stream().mapToDouble(style::widest).max().orElse(0);
-        double begin = style.margin() + labels + style.gap();
+        double begin = style.margin() + labels + style.tickGap();
         double end = style.width() - 1.6 * style.margin();
         across = Plan.ticksAcross(style, chart.across(), Extent.of(chart.panels(), true), end - begin);
         left = Math.max(begin, Plan.overhang(style, across, 0));
@@ -89,7 +89,7 @@ final class PanelStack {
         for (int i = 0; i < ticks.values().size(); i++) {
             String label = ticks.labels().get(i);
             double base = scale.y(ticks.values().get(i)) + Typeface.CAPITAL_HEIGHT / 2 * style.tick();
-            page.text(Role.TICK, style.tick(label, left - style.gap() - style.tickWidth(label), base));
+            page.text(Role.TICK, style.tick(label, left - style.tickGap() - style.tickWidth(label), base));
         }
     }
 

@@ -110,7 +110,7 @@ final class Plan {
         Style style = page.style();
         Box frame = scale.frame();
         Ticks ticks = scale.across();
-        double base = frame.bottom() + 0.6 * style.text() + Typeface.ASCENT * style.tick();
+        double base = frame.bottom() + style.tickGap() + Typeface.ASCENT * style.tick();
         for (int i = 0; i < ticks.values().size(); i++) {
             String label = ticks.labels().get(i);
             page.text(Role.TICK, style.tick(label, scale.x(ticks.values().get(i)) - style.tickWidth(label) / 2, base));

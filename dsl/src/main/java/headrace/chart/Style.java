@@ -56,6 +56,11 @@ record Style(int width) {
         return 0.4 * text();
     }
 
+    /** Returns the gap between an axis and its numbers: a symbol on the axis must not touch them. */
+    double tickGap() {
+        return 0.62 * text();
+    }
+
     double lineWidth() {
         return 0.14 * text();
     }
