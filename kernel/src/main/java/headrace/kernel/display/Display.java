@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Turns a value into what is shown of it.
@@ -60,16 +61,25 @@ public final class Display {
     /** Returns what a value, or each of the values in it, shows; nothing unless all of them are results. */
     private static List<Shown> shown(Object value) {
         if (value instanceof Map<?, ?> map) {
-            List<Shown> all = new ArrayList<>();
-            map.forEach((key, each) -> report(each).ifPresent(shown -> all.add(titled(key, shown))));
-            return all.size() == map.size() ? all : List.of();
+            return each(map.entrySet(), entry -> report(entry.getValue()).map(shown -> titled(entry.getKey(), shown)));
         }
         if (value instanceof Collection<?> several) {
-            List<Shown> all =
-                    several.stream().flatMap(each -> report(each).stream()).toList();
-            return all.size() == several.size() ? all : List.of();
+            return each(several, Display::report);
         }
         return report(value).map(List::of).orElse(List.of());
+    }
+
+    /** Stops at the first that is no result, so that a list of a million numbers is not walked. */
+    private static <T> List<Shown> each(Collection<T> several, Function<T, Optional<Shown>> report) {
+        List<Shown> all = new ArrayList<>();
+        for (T one : several) {
+            Optional<Shown> shown = report.apply(one);
+            if (shown.isEmpty()) {
+                return List.of();
+            }
+            all.add(shown.get());
+        }
+        return all;
     }
 
     private static Shown titled(Object key, Shown shown) {

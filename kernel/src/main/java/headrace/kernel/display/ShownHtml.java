@@ -35,6 +35,9 @@ final class ShownHtml {
             .headrace th span{display:block;font-weight:400;opacity:.75}
             .headrace .notes{border-left:3px solid rgba(128,128,128,.6);padding-left:.8em;margin:.6em 0}
             .headrace .notes h4,.headrace section h4{margin:.2em 0;font-size:1em}
+            .headrace section{margin:.6em 0}
+            .headrace .basis{font-size:.88em;opacity:.8}
+            .headrace .wide{overflow-x:auto}
             .headrace ul{margin:.2em 0;padding-left:1.2em}
             .headrace figure{margin:.6em 0}
             .headrace svg{max-width:100%;height:auto}
@@ -89,7 +92,7 @@ final class ShownHtml {
     }
 
     private void table(Table table) {
-        out.append("<table>\n");
+        out.append("<div class=\"wide\"><table>\n");
         element("caption", table.title());
         out.append("<thead><tr>");
         for (Column column : table.columns()) {
@@ -109,7 +112,7 @@ final class ShownHtml {
             }
             out.append("</tr>\n");
         }
-        out.append("</tbody>\n</table>\n");
+        out.append("</tbody>\n</table></div>\n");
     }
 
     private static String numberClass(Column column) {

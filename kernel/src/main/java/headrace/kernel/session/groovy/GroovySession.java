@@ -90,6 +90,8 @@ public final class GroovySession implements Session {
         }
         if (kept) {
             keep(number, code, outcome);
+        } else {
+            sources.remove(name);
         }
         return outcome;
     }
