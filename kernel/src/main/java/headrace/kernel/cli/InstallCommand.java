@@ -32,7 +32,7 @@ final class InstallCommand implements Callable<Integer> {
         installation.put(program());
         PrintWriter out = spec.commandLine().getOut();
         out.println("Installed the kernel headrace into " + installation.folder() + ".");
-        out.println("Open a notebook front end and choose Headrace for a new notebook.");
+        out.println("Open a notebook front end and choose Headrace (Groovy) for a new notebook.");
         return ExitCode.DONE;
     }
 

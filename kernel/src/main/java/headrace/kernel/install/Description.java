@@ -26,7 +26,7 @@ record Description(List<String> command) {
                 out.value(argument);
             }
             out.endArray();
-            out.name("display_name").value("Headrace");
+            out.name("display_name").value("Headrace (Groovy)");
             out.name("language").value("groovy");
             // a signal would end the process, a message stops the cell
             out.name("interrupt_mode").value("message");

@@ -1,0 +1,82 @@
+package headrace.kernel.wire;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.problem.Refusal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SignatureTest {
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String signed(String scheme, String key, String... parts) {
+        return new String(
+                Signature.of(scheme, key)
+                        .of(List.of(parts).stream().map(SignatureTest::bytes).toList()),
+                StandardCharsets.US_ASCII);
+    }
+
+    /** RFC 4231, test case 2: key “Jefe”, data “what do ya want for nothing?”. */
+    @Test
+    void it_is_the_published_code_whichever_way_the_bytes_are_cut() {
+        String published = "5bdcc146bf60754e6a042426089575c75a003f089d2739839dec58b964ec3843";
+        assertEquals(published, signed("hmac-sha256", "Jefe", "what do ya want for nothing?"));
+        assertEquals(published, signed("hmac-sha256", "Jefe", "what do ya", " want", "", " for nothing?"));
+    }
+
+    /** RFC 4231, test case 2, for SHA-384. */
+    @Test
+    void other_published_codes_serve_too() {
+        assertEquals(
+                "af45d2e376484031617f78d2b58a6b1b9c7ef464f5a01b47e42ec3736322445e8e2240ca5e69e2c78b3239ecfab21649",
+                signed("hmac-sha384", "Jefe", "what do ya want for nothing?"));
+    }
+
+    @Test
+    void only_its_own_code_fits() {
+        Signature signature = Signature.of("hmac-sha256", "k");
+        List<byte[]> parts = List.of(bytes("a"), bytes("b"));
+        byte[] right = signature.of(parts);
+        assertTrue(signature.fits(right, parts));
+        right[10] ^= 1;
+        assertFalse(signature.fits(right, parts));
+        assertFalse(signature.fits(new byte[0], parts));
+        assertFalse(signature.fits(signature.of(parts), List.of(bytes("a"), bytes("c"))));
+    }
+
+    @Test
+    void without_a_secret_nothing_is_signed_and_everything_fits() {
+        Signature none = Signature.of("hmac-sha256", "");
+        assertArrayEquals(new byte[0], none.of(List.of(bytes("a"))));
+        assertTrue(none.fits(bytes("anything"), List.of(bytes("a"))));
+    }
+
+    @Test
+    void a_scheme_that_does_not_exist_is_refused() {
+        for (String scheme : List.of("sha256", "hmac-", "hmac-sealing-wax", "")) {
+            Refusal refusal = assertThrows(Refusal.class, () -> Signature.of(scheme, "k"));
+            assertEquals(WireProblem.UNSUPPORTED_SIGNATURE, refusal.problem());
+        }
+    }
+
+    @Test
+    void the_guard_admits_each_signature_once_and_forgets_the_oldest_first() {
+        ReplayGuard guard = new ReplayGuard(100);
+        for (int i = 0; i < 101; i++) {
+            assertTrue(guard.admits(bytes("s" + i)));
+        }
+        assertFalse(guard.admits(bytes("s100")));
+        assertFalse(guard.admits(bytes("s10")));
+        assertTrue(guard.admits(bytes("s9")), "forgotten with the oldest tenth");
+    }
+}
