@@ -28,6 +28,13 @@ public final class Nearest {
                 .toList();
     }
 
+    /**
+     * Returns a sentence that names the nearest, such as {@code The nearest is gpm}, or another where there are none.
+     */
+    public static String sentence(List<String> near, String otherwise) {
+        return near.isEmpty() ? otherwise : "The nearest " + (near.size() == 1 ? "is " : "are ") + either(near);
+    }
+
     /** Returns names as they stand in a sentence: {@code gpm}, {@code gpm or lpm}, {@code gpm, lpm or lps}. */
     public static String either(List<String> names) {
         int last = names.size() - 1;

@@ -1,5 +1,6 @@
 package headrace.script;
 
+import headrace.units.Dense;
 import headrace.units.EnergyPrice;
 import headrace.units.Money;
 import headrace.units.Quantities;
@@ -49,7 +50,7 @@ final class Described {
         if (Collection.class.isAssignableFrom(type)) {
             return "list";
         }
-        return spaced(type.getSimpleName());
+        return type == Dense.class ? "liquid" : spaced(type.getSimpleName());
     }
 
     /** Returns {@code PumpCurve} as {@code pump curve}. */

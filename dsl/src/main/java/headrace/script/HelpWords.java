@@ -85,6 +85,6 @@ public final class HelpWords implements Words {
                 ScriptProblem.UNKNOWN_WORD,
                 "Asked for help about '" + name + "'",
                 "There is no word, subject or unit of that name",
-                near.isEmpty() ? "help() lists them" : "The nearest are " + Nearest.either(near));
+                Nearest.sentence(near, "help() lists them"));
     }
 }

@@ -74,7 +74,7 @@ public final class Misspelling {
                 ScriptProblem.UNKNOWN_WORD,
                 "The script says '" + name + "'",
                 "No word and no variable has that name",
-                near.isEmpty() ? "help() lists the words" : "The nearest are " + Nearest.either(near));
+                Nearest.sentence(near, "help() lists the words"));
     }
 
     private static Refusal member(String name, Class<?> type) {
@@ -91,7 +91,7 @@ public final class Misspelling {
                 exists ? ScriptProblem.WRONG_ARGUMENTS : ScriptProblem.UNKNOWN_WORD,
                 "Asked " + owner + " for '" + name + "'" + (exists ? " with other arguments than it takes" : ""),
                 exists ? "It takes " + parameters(name, type) : "It has nothing of that name",
-                near.isEmpty() ? "Look it up in the guide" : "The nearest are " + Nearest.either(near));
+                Nearest.sentence(near, "Look it up in the guide"));
     }
 
     private static Refusal arguments(Vocabulary.Entry word, Object[] given) {

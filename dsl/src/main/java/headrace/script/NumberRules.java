@@ -69,10 +69,21 @@ final class NumberRules extends CompilationCustomizer {
                 read = minus.getExpression();
             }
             Expression transformed = super.transform(read);
-            if (transformed instanceof BinaryExpression binary && divides(binary)) {
-                binary.setRightExpression(divisor(binary.getRightExpression()));
+            return transformed instanceof BinaryExpression binary ? calculated(binary) : transformed;
+        }
+
+        private static Expression calculated(BinaryExpression binary) {
+            Expression right = binary.getRightExpression();
+            switch (binary.getOperation().getType()) {
+                case Types.DIVIDE, Types.DIVIDE_EQUAL -> binary.setRightExpression(call("divisor", right));
+                case Types.MULTIPLY_EQUAL -> binary.setRightExpression(call("factor", right));
+                case Types.MULTIPLY -> {
+                    binary.setRightExpression(call("factor", right));
+                    return call("product", binary);
+                }
+                default -> {}
             }
-            return transformed;
+            return binary;
         }
 
         /** Moves a minus to the number at the front of a chain such as {@code 12.degC.toFahrenheit()}, if it is one. */
@@ -94,14 +105,9 @@ final class NumberRules extends CompilationCustomizer {
             return movesInside(owner);
         }
 
-        private static boolean divides(BinaryExpression binary) {
-            int operation = binary.getOperation().getType();
-            return operation == Types.DIVIDE || operation == Types.DIVIDE_EQUAL;
-        }
-
-        private static Expression divisor(Expression given) {
-            StaticMethodCallExpression call = new StaticMethodCallExpression(OPERANDS, "divisor", given);
-            call.setSourcePosition(given);
+        private static Expression call(String name, Expression operand) {
+            StaticMethodCallExpression call = new StaticMethodCallExpression(OPERANDS, name, operand);
+            call.setSourcePosition(operand);
             return call;
         }
 

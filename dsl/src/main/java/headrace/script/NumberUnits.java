@@ -58,6 +58,6 @@ public final class NumberUnits {
                 UnitProblem.UNKNOWN_UNIT,
                 "The number " + self + " was followed by '" + word + "'",
                 "No unit has that word",
-                near.isEmpty() ? "help('units') lists them all" : "The nearest are " + Nearest.either(near));
+                Nearest.sentence(near, "help('units') lists them all"));
     }
 }

@@ -8,4 +8,14 @@ public final class Operands {
     public static Object divisor(Object given) {
         return given instanceof Number number ? (Object) number.doubleValue() : given;
     }
+
+    /** Returns a factor as it is, but an int as a long, so that a product of two does not wrap around. */
+    public static Object factor(Object given) {
+        return given instanceof Integer whole ? (Object) whole.longValue() : given;
+    }
+
+    /** Returns a product as it is, but one of whole numbers as an int again, if it fits. */
+    public static Object product(Object given) {
+        return given instanceof Long whole && whole == whole.intValue() ? (Object) whole.intValue() : given;
+    }
 }

@@ -86,7 +86,7 @@ public final class Wanted {
             return kind.parse(text.toString());
         }
         if (given instanceof Number number) {
-            throw bare(number, place, "a " + kind.name(), example(kind, number));
+            throw bare(number, place, kind.one(), example(kind, number));
         }
         if (kind.type() == Head.class && given instanceof Length length) {
             return kind.type().cast(Head.metres(length.metres()));

@@ -206,6 +206,7 @@ public final class Arithmetic {
                     ? "That can be " + done + " by a number or a ratio, and energy and its price make money"
                     : "A bare number can be multiplied by a quantity, and not be divided by one";
         }
+        String subject = "A" + quantity.kind().one().substring(1);
         List<String> names = new ArrayList<>();
         boolean divided = done.equals("divided");
         for (Kind<?> kind : divided ? Products.divisors(quantity.kind()) : Products.factors(quantity.kind())) {
@@ -215,8 +216,8 @@ public final class Arithmetic {
             names.addAll(divided ? List.of(quantity.what(), "number", "ratio") : List.of("number", "ratio"));
         }
         return names.isEmpty()
-                ? "A " + quantity.what() + " cannot be " + done + " by anything"
-                : "A " + quantity.what() + " can be " + done + " by: " + Nearest.either(names);
+                ? subject + " cannot be " + done + " by anything"
+                : subject + " can be " + done + " by: " + Nearest.either(names);
     }
 
     private static String next(Object one, Object other) {

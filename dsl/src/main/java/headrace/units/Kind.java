@@ -54,6 +54,11 @@ public final class Kind<Q extends Quantity<Q>> {
         return name;
     }
 
+    /** Returns the name with its article, such as {@code a flow} or {@code an area}. */
+    public String one() {
+        return ("aeio".indexOf(name.charAt(0)) < 0 ? "a " : "an ") + name;
+    }
+
     /** Returns the class of its quantities. */
     public Class<Q> type() {
         return type;
@@ -95,7 +100,7 @@ public final class Kind<Q extends Quantity<Q>> {
      *     if this kind has no such unit
      */
     public Q parse(String text) {
-        UnitText read = UnitText.of(text, "a " + name, units.get(0).symbol());
+        UnitText read = UnitText.of(text, one(), units.get(0).symbol());
         return of(read.number(), read.unit());
     }
 
@@ -121,9 +126,9 @@ public final class Kind<Q extends Quantity<Q>> {
         List<String> near = Nearest.to(text, symbols);
         return new Refusal(
                 UnitProblem.UNKNOWN_UNIT,
-                "Asked for a " + name + " in '" + text + "'",
-                "A " + name + " can be in " + Nearest.either(symbols),
-                near.isEmpty() ? "Use one of these units" : "The nearest are " + Nearest.either(near));
+                "Asked for " + one() + " in '" + text + "'",
+                "Its units are " + Nearest.either(symbols),
+                Nearest.sentence(near, "Use one of these units"));
     }
 
     @Override

@@ -50,7 +50,7 @@ public record Money(double amount, String currency) implements Comparable<Money>
                 UnitProblem.UNKNOWN_CURRENCY,
                 "Asked for money in '" + currency + "'",
                 "A currency is a code of three capital letters of ISO 4217",
-                near.isEmpty() ? "Write it as EUR or USD" : "The nearest are " + Nearest.either(near));
+                Nearest.sentence(near, "Write it as EUR or USD"));
     }
 
     /**

@@ -26,7 +26,7 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q>, 
         if (!Double.isFinite(si)) {
             throw new Refusal(
                     UnitProblem.IMPOSSIBLE_QUANTITY,
-                    "A quantity of class " + getClass().getSimpleName() + " was given as " + si,
+                    "The value of " + kind().one() + " came out as " + si,
                     "It must be a finite number",
                     "Look for a division by zero, or a blank cell of a file, that led to it");
         }

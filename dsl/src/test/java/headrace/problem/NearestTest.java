@@ -54,5 +54,8 @@ class NearestTest {
         assertEquals("gpm", Nearest.either(List.of("gpm")));
         assertEquals("gpm or lpm", Nearest.either(List.of("gpm", "lpm")));
         assertEquals("gpm, lpm or lps", Nearest.either(List.of("gpm", "lpm", "lps")));
+        assertEquals("The nearest is gpm", Nearest.sentence(List.of("gpm"), "None"));
+        assertEquals("The nearest are gpm or lpm", Nearest.sentence(List.of("gpm", "lpm"), "None"));
+        assertEquals("None", Nearest.sentence(List.of(), "None"));
     }
 }

@@ -28,14 +28,14 @@ class MisspellingTest {
         "hepl, help"
     })
     void a_misspelt_word_is_answered_with_the_nearest(String script, String near) {
-        assertTrue(refused(UNKNOWN_WORD, script.replace(';', ',')).contains("The nearest are " + near));
+        assertTrue(refused(UNKNOWN_WORD, script.replace(';', ',')).contains("The nearest is " + near));
     }
 
     @Test
     void a_misspelt_variable_is_answered_with_the_nearest_of_those_that_exist_by_now() {
         String said = refused(UNKNOWN_WORD, "println desing", "design", "curve");
         assertTrue(said.contains("The script says 'desing'"), said);
-        assertTrue(said.contains("The nearest are design."), said);
+        assertTrue(said.contains("The nearest is design."), said);
     }
 
     @Test
@@ -48,7 +48,7 @@ class MisspellingTest {
     void a_misspelt_unit_is_answered_with_the_nearest(String written, String near) {
         String said = refused(UNKNOWN_UNIT, "12." + written);
         assertTrue(said.contains("The number 12 was followed by '" + written + "'"), said);
-        assertTrue(said.substring(said.indexOf("The nearest are")).contains(near), said);
+        assertTrue(said.substring(said.indexOf("The nearest ")).contains(near), said);
         assertEquals(said.replace("12", "-12.5"), refused(UNKNOWN_UNIT, "-12.5." + written));
     }
 
@@ -75,8 +75,8 @@ class MisspellingTest {
     @Test
     void a_value_that_is_asked_for_what_it_cannot_tell_names_the_nearest_that_it_can() {
         assertTrue(refused(UNKNOWN_WORD, "16.m.metre").contains("Asked a length for 'metre'"));
-        assertTrue(refused(UNKNOWN_WORD, "16.m.metre").contains("The nearest are metres"));
-        assertTrue(refused(UNKNOWN_WORD, "16.m.overr(2)").contains("The nearest are over"));
+        assertTrue(refused(UNKNOWN_WORD, "16.m.metre").contains("The nearest is metres"));
+        assertTrue(refused(UNKNOWN_WORD, "16.m.overr(2)").contains("The nearest is over"));
         assertTrue(refused(UNKNOWN_WORD, "16.m.colour").contains("Look it up in the guide"));
     }
 
@@ -84,7 +84,7 @@ class MisspellingTest {
     void a_value_that_is_given_other_arguments_says_what_it_takes() {
         String said = refused(WRONG_ARGUMENTS, "16.m.pressureOf('water')");
         assertTrue(said.contains("Asked a length for 'pressureOf' with other arguments than it takes"), said);
-        assertTrue(said.contains("It takes a dense"), said);
+        assertTrue(said.contains("It takes a liquid"), said);
     }
 
     @Test

@@ -133,6 +133,8 @@ class ScriptNumbersTest {
         "7, 7",
         "-7, -7",
         "7 * 2, 14",
+        "-7 * 0, 0",
+        "10L * 2, 20",
         "7 - 9, -2",
         "7 % 4, 3",
         "7.intdiv(2), 3",
@@ -143,6 +145,15 @@ class ScriptNumbersTest {
     })
     void whole_numbers_stay_whole(String script, int expected) {
         assertEquals(expected, assertInstanceOf(Integer.class, run(script.replace(';', ','))));
+    }
+
+    @Test
+    void a_product_of_whole_numbers_does_not_wrap_around() {
+        assertEquals(60L * 60 * 24 * 365 * 100, run("60 * 60 * 24 * 365 * 100"));
+        assertEquals(8_760L * 3_600 * 1_000, run("x = 8760; x *= 3600; x *= 1000; x"));
+        assertEquals("ababab", run("'ab' * 3"));
+        assertEquals(List.of(1, 1), run("[1] * 2"));
+        assertEquals(run("12.m"), run("3.m * 4"));
     }
 
     @Test

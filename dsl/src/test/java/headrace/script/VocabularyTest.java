@@ -117,7 +117,7 @@ class VocabularyTest {
         ALL.unitWords()
                 .forEach(word -> assertTrue(units.contains("12." + word.unit().word() + " is ")));
         assertTrue(units.contains("EUR"));
-        assertTrue(refused(ScriptProblem.UNKNOWN_WORD, "help('mony')").contains("The nearest are money"));
+        assertTrue(refused(ScriptProblem.UNKNOWN_WORD, "help('mony')").contains("The nearest is money"));
         refused(ScriptProblem.UNKNOWN_WORD, "help('xyzzyx')");
     }
 

@@ -169,7 +169,7 @@ class QuantityTextTest {
                 .findFirst()
                 .orElseThrow();
         String said = refused(UNKNOWN_UNIT, () -> wanted.parse("3 " + written));
-        String nearest = said.substring(said.indexOf("The nearest are "));
+        String nearest = said.substring(said.indexOf("The nearest "));
         assertTrue(nearest.contains(near), said);
     }
 
