@@ -94,11 +94,11 @@ public final class Completer {
                 .toList();
     }
 
-    private static Completion inString(Cursor cursor, Token string, int place) {
+    private Completion inString(Cursor cursor, Token string, int place) {
         boolean path = cursorCall(cursor).filter(Completer::takesPath).isPresent();
         String written = string.text().replaceFirst("^('''|\"\"\"|'|\"|\\$/|/)", "");
         int start = place - written.length() + written.lastIndexOf('/') + 1;
-        return new Completion(start, place, path ? PathNames.after(written) : List.of());
+        return new Completion(start, place, path ? PathNames.after(written, scope.folder()) : List.of());
     }
 
     private static Optional<String> cursorCall(Cursor cursor) {

@@ -1,9 +1,11 @@
 package headrace.kernel.session.assist;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a cell could name beside the words of a script.
@@ -13,13 +15,15 @@ import java.util.Set;
  * @param types the classes that cells define or import, by the name under which they are known
  * @param packages the packages whose classes are known by their simple names, each with its last dot
  * @param loader loads them
+ * @param folder the folder of the script, in which its files are looked for first
  */
 public record Scope(
         Map<String, Object> variables,
         Map<String, String> methods,
         Map<String, String> types,
         Set<String> packages,
-        ClassLoader loader) {
+        ClassLoader loader,
+        Path folder) {
     /** What Groovy imports by itself. */
     private static final List<String> ALWAYS = List.of(
             "java.lang.", "java.util.", "java.io.", "java.net.", "groovy.lang.", "groovy.util.", "headrace.units.");
@@ -41,8 +45,7 @@ public record Scope(
 
     /** Returns the packages whose classes need no full name. */
     List<String> openPackages() {
-        return java.util.stream.Stream.concat(packages.stream(), ALWAYS.stream())
-                .toList();
+        return Stream.concat(packages.stream(), ALWAYS.stream()).toList();
     }
 
     private Optional<Class<?>> load(String full) {

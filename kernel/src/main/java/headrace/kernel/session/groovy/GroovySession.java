@@ -37,8 +37,9 @@ public final class GroovySession implements Session {
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
     private final Faults faults = new Faults(sources, variables::names);
+    private final Path reads;
     private final ScriptFolder folder;
-    private CellThread thread = new CellThread(compiler.loader());
+    private volatile CellThread thread = new CellThread(compiler.loader());
     private int count;
     private int asides;
     private volatile CellRun running;
@@ -48,11 +49,12 @@ public final class GroovySession implements Session {
 
     /** Starts a session that finds and leaves its files in the current folder. */
     public GroovySession() {
-        this(ScriptFolder.of(Path.of(""), Path.of("")));
+        this(Path.of(""), Path.of(""));
     }
 
-    private GroovySession(ScriptFolder folder) {
-        this.folder = folder;
+    private GroovySession(Path reads, Path writes) {
+        this.reads = reads;
+        this.folder = ScriptFolder.of(reads, writes);
     }
 
     /**
@@ -62,7 +64,20 @@ public final class GroovySession implements Session {
      * @param writes where its files go
      */
     public static GroovySession in(Path reads, Path writes) {
-        return new GroovySession(ScriptFolder.of(reads, writes));
+        return new GroovySession(reads, writes);
+    }
+
+    /**
+     * Gets the compiler and the words ready on the cell thread, so that the first cell need not wait for them. Leaves
+     * nothing behind.
+     */
+    public void warmUp() {
+        thread.submit(() -> {
+            Compiled warm =
+                    compiler.compile("Warm", "def f(x) { x * 2.5 }\n[52.m3ph, 16.m].collect { f(1) }\n\"${1 / 3}\"");
+            warm.over(new Variables()).run();
+            compiler.forget(warm);
+        });
     }
 
     @Override
@@ -190,7 +205,8 @@ public final class GroovySession implements Session {
                 variables.methodParameters(),
                 compiler.knownTypes(),
                 compiler.openPackages(),
-                compiler.loader());
+                compiler.loader(),
+                reads);
     }
 
     @Override

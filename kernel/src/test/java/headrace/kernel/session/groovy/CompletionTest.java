@@ -142,6 +142,18 @@ class CompletionTest extends CellTest {
         assertEquals(2, file.end() - file.start());
     }
 
+    @Test
+    void files_are_completed_from_the_folder_of_the_script_and_those_above(@TempDir Path folder) throws IOException {
+        Files.createDirectories(folder.resolve("data/pumps"));
+        Files.createDirectories(folder.resolve("scripts"));
+        Files.writeString(folder.resolve("scripts/day.csv"), "");
+        try (GroovySession there = GroovySession.in(folder.resolve("scripts"), folder)) {
+            assertEquals(List.of("data/", "day.csv"), texts(there.complete("readLoadProfile('da", 19)));
+            assertEquals(List.of("pumps/"), texts(there.complete("readLoadProfile('data/p", 23)));
+            assertEquals(List.of("day.csv"), texts(there.complete("readLoadProfile('", 17)));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -45,6 +45,13 @@ class MemoryTest extends CellTest {
         leadsTo("4", "def twice(x) { x + 2 }", "twice(2)");
     }
 
+    @Test
+    void getting_ready_leaves_nothing_behind() {
+        session.warmUp();
+        leadsTo("[]", "binding.variables.keySet() as List");
+        assertEquals(1, session.count());
+    }
+
     private static long living() {
         return SEEN.stream().filter(each -> each.get() != null).count();
     }
