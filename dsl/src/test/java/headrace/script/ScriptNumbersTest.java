@@ -4,6 +4,7 @@ import static headrace.script.Scripts.refused;
 import static headrace.script.Scripts.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertIterableEquals;
 
 import headrace.units.Kind;
 import headrace.units.Money;
@@ -12,41 +13,40 @@ import headrace.units.Temperature;
 import headrace.units.Unit;
 import headrace.units.UnitProblem;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class ScriptNumbersTest {
-    static List<Kind<?>> kinds() {
-        return Quantities.KINDS;
+    @Test
+    void each_unit_is_a_word_after_a_whole_number_a_decimal_and_a_variable() {
+        List<?> read =
+                (List<?>) run("x = 7; " + each((kind, word) -> "[12.W, 12.5.W, x.W, 1.2e3.W]".replace("W", word)));
+        assertIterableEquals(
+                each((kind, word) ->
+                        List.of(kind.of(12, word), kind.of(12.5, word), kind.of(7, word), kind.of(1200, word))),
+                read);
     }
 
-    @ParameterizedTest
-    @MethodSource("kinds")
-    void each_unit_is_a_word_after_a_whole_number_a_decimal_and_a_variable(Kind<?> kind) {
-        assertEquals(
-                each(
-                        kind,
-                        word -> List.of(kind.of(12, word), kind.of(12.5, word), kind.of(7, word), kind.of(1200, word))),
-                run("x = 7; " + each(kind, word -> "[12.W, 12.5.W, x.W, 1.2e3.W]".replace("W", word))));
+    @Test
+    void a_minus_before_a_number_with_a_unit_belongs_to_the_number_for_every_unit() {
+        String all = each((kind, word) -> "[-12.W, (-12).W, { -7.W }(), 5 > 3 ? -12.5.W : 1.W]".replace("W", word))
+                .toString();
+        assertIterableEquals(
+                each((kind, word) ->
+                        List.of(kind.of(-12, word), kind.of(-12, word), kind.of(-7, word), kind.of(-12.5, word))),
+                (List<?>) run(all));
     }
 
-    @ParameterizedTest
-    @MethodSource("kinds")
-    void a_minus_before_a_number_with_a_unit_belongs_to_the_number(Kind<?> kind) {
-        assertEquals(
-                each(
-                        kind,
-                        word -> List.of(
-                                kind.of(-12, word), kind.of(-12, word), kind.of(-7, word), kind.of(-12.5, word))),
-                run(each(kind, word -> "[-12.W, (-12).W, { -7.W }(), 5 > 3 ? -12.5.W : 1.W]".replace("W", word))
-                        .toString()));
+    private static <T> List<T> each(BiFunction<Kind<?>, String, T> make) {
+        return Quantities.KINDS.stream()
+                .flatMap(kind -> kind.units().stream().map(unit -> make.apply(kind, unit.word())))
+                .toList();
     }
 
     @Test
@@ -57,10 +57,6 @@ class ScriptNumbersTest {
         assertEquals(-40, (double) run("-40.degC.in('degF')"), 1e-12 * 500);
         assertEquals(Temperature.celsius(-7), run("-12.degC.plus(5.K)"));
         assertEquals(Temperature.celsius(-7), run("-12.degC + 5.K"));
-    }
-
-    private static <T> List<T> each(Kind<?> kind, Function<String, T> make) {
-        return kind.units().stream().map(unit -> make.apply(unit.word())).toList();
     }
 
     @Test
