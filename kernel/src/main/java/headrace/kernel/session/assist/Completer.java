@@ -145,34 +145,12 @@ public final class Completer {
 
     private static Stream<Candidate> members(Typing.Known known, Cursor cursor) {
         if (Number.class.isAssignableFrom(known.type()) && !known.named()) {
-            return Stream.concat(units(cursor), Members.of(known.type(), false).stream());
+            return Stream.concat(UnitNames.at(cursor.call()), Members.of(known.type(), false).stream());
         }
         Stream<Candidate> keys = known.value() instanceof Map<?, ?> map && Safe.isOfJdk(map)
-                ? map.keySet().stream()
-                        .filter(String.class::isInstance)
-                        .map(key -> new Candidate((String) key, "property", "entry of the map"))
+                ? Safe.keys(map).stream().map(key -> new Candidate(key, "property", "entry of the map"))
                 : Stream.empty();
         return Stream.concat(keys, Members.of(known.type(), known.named()).stream());
-    }
-
-    /** The units that may follow a number, those of the kind that the word wants there first. */
-    private static Stream<Candidate> units(Cursor cursor) {
-        List<Class<?>> wanted = cursor.call()
-                .map(call -> Vocabulary.all().word(call.name()).stream()
-                        .flatMap(word -> word.methods().stream())
-                        .map(method -> Stream.of(method.getParameterTypes())
-                                .filter(type -> !Map.class.isAssignableFrom(type))
-                                .toList())
-                        .filter(types -> types.size() > call.position())
-                        .<Class<?>>map(types -> types.get(call.position()))
-                        .toList())
-                .orElse(List.of());
-        return Vocabulary.all().unitWords().stream()
-                .sorted(Comparator.comparing(word -> wanted.contains(word.kind().type()) ? 0 : 1))
-                .map(word -> new Candidate(
-                        word.unit().word(),
-                        "unit",
-                        word.kind().name() + ", " + word.unit().symbol()));
     }
 
     private static Stream<Candidate> choices(Cursor cursor) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The text before a cursor, as far as it tells what can follow. */
 final class Cursor {
@@ -78,14 +79,26 @@ final class Cursor {
         int open = opened.peek();
         Token name = tokens.get(open - 1);
         boolean calls = tokens.get(open).is("(") && name.kind() == Kind.WORD;
-        return calls ? Optional.of(new Call(open - 1, name.text(), arguments(open))) : Optional.empty();
+        return calls ? Optional.of(new Call(name.text(), arguments(tokens, open))) : Optional.empty();
     }
 
-    private List<List<Token>> arguments(int open) {
+    /** Returns the calls of a name among tokens. */
+    static List<Call> calls(List<Token> tokens, String name) {
+        return IntStream.range(1, tokens.size())
+                .filter(i -> tokens.get(i).is("(") && tokens.get(i - 1).is(name))
+                .mapToObj(i -> new Call(name, arguments(tokens, i)))
+                .toList();
+    }
+
+    /** Returns the arguments behind a bracket, up to the one that closes it or the end. */
+    private static List<List<Token>> arguments(List<Token> tokens, int open) {
         List<List<Token>> arguments = new ArrayList<>(List.of(new ArrayList<>()));
         int depth = 0;
         for (Token token : tokens.subList(open + 1, tokens.size())) {
             depth += token.kind() == Kind.OPEN ? 1 : token.kind() == Kind.CLOSE ? -1 : 0;
+            if (depth < 0) {
+                break;
+            }
             if (depth == 0 && token.is(",")) {
                 arguments.add(new ArrayList<>());
             } else if (token.kind() != Kind.NEWLINE && token.kind() != Kind.COMMENT) {
@@ -96,13 +109,12 @@ final class Cursor {
     }
 
     /**
-     * A call that is being written.
+     * A call, which may still be being written.
      *
-     * @param index the place of its name among the tokens
      * @param name its name
-     * @param arguments the tokens of each argument so far, the last being written
+     * @param arguments the tokens of each argument so far
      */
-    record Call(int index, String name, List<List<Token>> arguments) {
+    record Call(String name, List<List<Token>> arguments) {
         /** Returns whether the argument being written has nothing yet. */
         boolean atArgument() {
             return arguments.get(arguments.size() - 1).isEmpty();
@@ -127,6 +139,19 @@ final class Cursor {
         Optional<String> choice() {
             List<Token> now = arguments.get(arguments.size() - 1);
             return isChoice(now) ? Optional.of(now.get(0).text()) : Optional.empty();
+        }
+
+        /** Returns the value of a choice, if it was made. */
+        Optional<List<Token>> valueOf(String choice) {
+            return arguments.stream()
+                    .filter(argument ->
+                            isChoice(argument) && argument.get(0).text().equals(choice))
+                    .findFirst();
+        }
+
+        /** Returns the arguments without a name. */
+        List<List<Token>> unnamed() {
+            return arguments.stream().filter(argument -> !isChoice(argument)).toList();
         }
 
         private static boolean isChoice(List<Token> argument) {

@@ -1,7 +1,10 @@
 package headrace.kernel.session.assist;
 
 import java.util.Collection;
+import java.util.ConcurrentModificationException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Which values can be asked for their parts and their text without running code of the user. */
 final class Safe {
@@ -14,6 +17,30 @@ final class Safe {
      */
     static boolean isOfJdk(Object value) {
         return value.getClass().getName().startsWith("java.");
+    }
+
+    /** Returns the keys of a map that are names; none while the running cell is changing it. */
+    static List<String> keys(Map<?, ?> map) {
+        try {
+            return map.keySet().stream()
+                    .filter(String.class::isInstance)
+                    .map(String.class::cast)
+                    .toList();
+        } catch (ConcurrentModificationException e) {
+            return List.of();
+        }
+    }
+
+    /** Returns the value of a key, found without asking the map to compare, which could be the user's own way. */
+    static Optional<Object> value(Map<?, ?> map, String key) {
+        try {
+            return map.entrySet().stream()
+                    .filter(entry -> key.equals(entry.getKey()) && entry.getValue() != null)
+                    .<Object>map(Map.Entry::getValue)
+                    .findFirst();
+        } catch (ConcurrentModificationException e) {
+            return Optional.empty();
+        }
     }
 
     /** Returns whether neither the value nor anything in it is of a class that a cell defines. */

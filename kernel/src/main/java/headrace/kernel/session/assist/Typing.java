@@ -3,6 +3,7 @@ package headrace.kernel.session.assist;
 import headrace.kernel.session.source.Token;
 import headrace.kernel.session.source.Token.Kind;
 import headrace.script.Vocabulary;
+import headrace.units.Money;
 import java.lang.reflect.Method;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -142,13 +143,15 @@ final class Typing {
 
     private static Optional<Known> step(Known from, Step step) {
         if (from.value() instanceof Map<?, ?> map && Safe.isOfJdk(map) && !step.call()) {
-            return Optional.ofNullable(map.get(step.name())).map(Known::of);
+            return Safe.value(map, step.name()).map(Known::of);
         }
         if (Number.class.isAssignableFrom(from.type()) && !step.call()) {
             return Vocabulary.all().unitWords().stream()
                     .filter(word -> word.unit().word().equals(step.name()))
                     .findFirst()
-                    .map(word -> Known.of(word.kind().type()));
+                    .<Class<?>>map(word -> word.kind().type())
+                    .or(() -> Money.CURRENCIES.contains(step.name()) ? Optional.of(Money.class) : Optional.empty())
+                    .map(Known::of);
         }
         return Members.called(from.type(), step.name())
                 .map(Method::getReturnType)

@@ -1,9 +1,13 @@
 package headrace.kernel.session.groovy;
 
 import headrace.kernel.session.Fault;
+import headrace.problem.Nearest;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.codehaus.groovy.control.CompilationFailedException;
 import org.codehaus.groovy.control.MultipleCompilationErrorsException;
 import org.codehaus.groovy.control.messages.ExceptionMessage;
@@ -15,10 +19,19 @@ import org.codehaus.groovy.syntax.SyntaxException;
 final class CompileFaults {
     private static final int MOST = 5;
 
-    private final CellSources sources;
+    private static final Pattern UNKNOWN_CLASS = Pattern.compile("unable to resolve class ([\\w.]+)(?s:.*)");
 
-    CompileFaults(CellSources sources) {
+    private final CellSources sources;
+    private final Collection<String> types;
+
+    /**
+     * Creates the wording.
+     *
+     * @param types the names of classes that a cell may use, for what is misspelt
+     */
+    CompileFaults(CellSources sources, Collection<String> types) {
         this.sources = sources;
+        this.types = types;
     }
 
     Fault of(CompilationFailedException failure) {
@@ -71,11 +84,21 @@ final class CompileFaults {
         return lines;
     }
 
-    private static String text(SyntaxException cause) {
+    private String text(SyntaxException cause) {
         String text = cause.getOriginalMessage();
-        return (text == null ? "The cell does not compile" : text)
-                .replaceFirst("\\s*@ line -?\\d+, column -?\\d+\\.?\\s*$", "")
+        if (text == null) {
+            return "The cell does not compile";
+        }
+        String plain = text.replaceFirst("\\s*@ line -?\\d+, column -?\\d+\\.?\\s*$", "")
                 .strip();
+        Matcher unknown = UNKNOWN_CLASS.matcher(plain);
+        return unknown.matches() ? unknownClass(unknown.group(1)) : plain;
+    }
+
+    private String unknownClass(String name) {
+        List<String> near = Nearest.to(name, types);
+        return "There is no class '" + name + "'"
+                + (near.isEmpty() ? "" : "; the nearest " + (near.size() == 1 ? "is " : "are ") + Nearest.either(near));
     }
 
     /** Returns a caret under a column, counted from 1; tabs stay tabs, so that it stands right under them too. */

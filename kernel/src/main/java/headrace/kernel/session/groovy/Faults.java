@@ -27,16 +27,19 @@ final class Faults {
 
     private final CellSources sources;
     private final Supplier<Set<String>> names;
+    private final Supplier<Set<String>> types;
     private volatile Throwable last;
 
     /**
      * Creates the wording.
      *
      * @param names answers with the names of the variables and methods of the session, for what is misspelt
+     * @param types answers with the names of the classes that its cells may use
      */
-    Faults(CellSources sources, Supplier<Set<String>> names) {
+    Faults(CellSources sources, Supplier<Set<String>> names, Supplier<Set<String>> types) {
         this.sources = sources;
         this.names = names;
+        this.types = types;
     }
 
     /** Words what a cell threw, or why it did not compile. */
@@ -85,7 +88,7 @@ final class Faults {
 
     private Fault worded(Throwable failure) {
         if (failure instanceof CompilationFailedException uncompiled) {
-            return new CompileFaults(sources).of(uncompiled);
+            return new CompileFaults(sources, types.get()).of(uncompiled);
         }
         StackTraceElement[] frames = failure.getStackTrace();
         if (failure instanceof Refusal refusal) {
@@ -164,7 +167,7 @@ final class Faults {
         return new Refusal(
                 SessionProblem.TOO_DEEP,
                 "A method or closure called itself without end",
-                "Calls can be some ten thousand deep",
+                "Calls can be many thousand deep, not endlessly",
                 "Look for the call in the lines below and give it a case in which it stops");
     }
 

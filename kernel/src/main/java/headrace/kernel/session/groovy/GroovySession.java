@@ -18,6 +18,7 @@ import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
 import headrace.script.ScriptFolder;
 import headrace.script.ScriptLanguage;
+import headrace.units.Quantities;
 import headrace.units.UnitSystem;
 import headrace.work.Work;
 import java.nio.file.Path;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.codehaus.groovy.runtime.InvokerHelper;
 import org.codehaus.groovy.runtime.MethodClosure;
@@ -36,7 +38,7 @@ public final class GroovySession implements Session {
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
-    private final Faults faults = new Faults(sources, variables::names);
+    private final Faults faults = new Faults(sources, variables::names, this::typeNames);
     private final Path reads;
     private final ScriptFolder folder;
     private volatile CellThread thread = new CellThread(compiler.loader());
@@ -197,6 +199,12 @@ public final class GroovySession implements Session {
         } finally {
             own.choose();
         }
+    }
+
+    private Set<String> typeNames() {
+        Set<String> names = new TreeSet<>(compiler.knownTypes().keySet());
+        Quantities.KINDS.forEach(kind -> names.add(kind.type().getSimpleName()));
+        return names;
     }
 
     private Scope scope() {

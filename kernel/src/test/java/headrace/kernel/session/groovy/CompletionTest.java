@@ -70,6 +70,14 @@ class CompletionTest extends CellTest {
     }
 
     @Test
+    void inside_of_a_word_the_units_of_its_example_come_first() {
+        assertEquals("flow, m³/s", at("duty(52.|").candidates().get(0).signature());
+        assertEquals("length, m", at("duty(52.m3ph, 16.|").candidates().get(0).signature());
+        assertTrue(at("motor(5.5.|").candidates().get(0).signature().startsWith("power, "));
+        assertEquals("unit", candidate("price = 0.18.E|", "EUR").type());
+    }
+
+    @Test
     void the_named_choices_of_a_word_come_first_inside_its_parentheses() {
         List<String> texts = texts(at("show(curve, |"));
         assertEquals("place: ", texts.get(0));

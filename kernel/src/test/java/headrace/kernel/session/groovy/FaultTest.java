@@ -39,7 +39,8 @@ class FaultTest extends CellTest {
     void a_class_that_is_not_known_is_a_mistake_of_its_line() {
         Fault fault = fault("x = 1\nFlov f = null");
         assertEquals("cell-not-understood", fault.name());
-        assertTrue(fault.lines().get(0).contains("unable to resolve class Flov"), fault.lines()::toString);
+        assertEquals(
+                "There is no class 'Flov'; the nearest is Flow", fault.lines().get(0));
         assertTrue(fault.lines().contains("Cell 1, line 2:"), fault.lines()::toString);
     }
 
