@@ -3,6 +3,7 @@ package headrace.kernel.cli;
 import headrace.kernel.headless.page.Edition;
 import headrace.kernel.message.Identity;
 import headrace.kernel.server.Kernel;
+import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.wire.ConnectionFile;
 import java.nio.file.Path;
@@ -34,8 +35,15 @@ final class KernelCommand implements Callable<Integer> {
         kernel.endWithout(Starter.process(System.getenv()));
         Signals.on("INT", kernel::interrupt);
         Signals.on("TERM", kernel::end);
-        kernel.serve(GroovySession::new);
+        kernel.serve(KernelCommand::session);
         return ExitCode.DONE;
+    }
+
+    /** The first cell is usually run by hand, a moment after the start: time enough to get the compiler ready. */
+    private static Session session() {
+        GroovySession session = new GroovySession();
+        session.warmUp();
+        return session;
     }
 
     private static Identity identity() {
