@@ -135,6 +135,11 @@ public final class PumpCurve implements Traced {
         return tested.liquid();
     }
 
+    /** Returns what was pumped in the test. */
+    public Liquid testedLiquid() {
+        return tested.testedIn();
+    }
+
     /**
      * Returns the test's readings brought to the speed of the test, by flow; none if the curve is given as formulas.
      */

@@ -13,7 +13,6 @@ import headrace.units.Head;
 import headrace.units.Power;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Control laws side by side: head and wire power over flow, and the energy of the year. */
@@ -63,27 +62,45 @@ final class ComparisonChart {
         for (int i = 0; i < comparison.laws().size(); i++) {
             LawYear year = comparison.laws().get(i);
             Ink ink = INKS.get(i % INKS.size());
-            line(comparison, year, up, value)
-                    .ifPresent(
-                            line -> lines.add(line.in(ink).labelled(year.law().name())));
+            for (Line line : lines(points(comparison, year), up, value)) {
+                boolean first = lines.stream()
+                        .noneMatch(other -> other.label().equals(year.law().name()));
+                lines.add(line.in(ink)
+                        .labelled(first && !line.extended() ? year.law().name() : ""));
+            }
         }
         return lines;
     }
 
-    private static Optional<Line> line(
-            StrategyComparison comparison, LawYear year, Ruler up, ToDoubleFunction<OperatingPoint> value) {
-        Ruler flow = Ruler.of(Flow.KIND);
+    private static List<OperatingPoint> points(StrategyComparison comparison, LawYear year) {
         double design = comparison.design().flow().si();
         List<OperatingPoint> points = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             ComparisonReport.at(comparison, year.law(), Flow.cubicMetresPerSecond(design * i / STEPS))
                     .ifPresent(points::add);
         }
-        if (points.size() < 2) {
-            return Optional.empty();
+        return points;
+    }
+
+    /** Returns the line through the points, dashed where they lie beyond the tested range. */
+    private static List<Line> lines(List<OperatingPoint> points, Ruler up, ToDoubleFunction<OperatingPoint> value) {
+        Ruler flow = Ruler.of(Flow.KIND);
+        List<Line> lines = new ArrayList<>();
+        int start = 0;
+        for (int end = 1; end < points.size(); end++) {
+            boolean tested = points.get(end).point().tested();
+            boolean last = end == points.size() - 1;
+            if (last || points.get(end + 1).point().tested() != tested) {
+                List<OperatingPoint> run = points.subList(start, end + 1);
+                lines.add(Line.through(
+                                flow.on(run.stream()
+                                        .mapToDouble(point -> point.flow().si())
+                                        .toArray()),
+                                up.on(run.stream().mapToDouble(value).toArray()))
+                        .extended(!tested));
+                start = end;
+            }
         }
-        return Optional.of(Line.through(
-                flow.on(points.stream().mapToDouble(point -> point.flow().si()).toArray()),
-                up.on(points.stream().mapToDouble(value).toArray())));
+        return lines;
     }
 }

@@ -6,7 +6,6 @@ import headrace.data.Column;
 import headrace.data.Table;
 import headrace.energy.Baseline;
 import headrace.energy.LawYear;
-import headrace.energy.PowerSaving;
 import headrace.energy.StrategyComparison;
 import headrace.energy.YearSaving;
 import headrace.operation.OperatingPoint;
@@ -41,7 +40,7 @@ final class ComparisonReport {
                 .chart(ComparisonChart.year(comparison))
                 .table(partLoads(comparison))
                 .chart(ComparisonChart.overFlow(comparison))
-                .table(savings(comparison))
+                .table(ListReports.powerSavings("Saved at half of design flow, by basis", comparison.savingsAt(HALF)))
                 .shown(comparison, Caution.ESTIMATE, Caution.RETUNING, Caution.SENSOR);
     }
 
@@ -129,26 +128,5 @@ final class ComparisonReport {
         } catch (Refusal beyondTest) {
             return Optional.empty();
         }
-    }
-
-    private static Table savings(StrategyComparison comparison) {
-        Table table = Table.of(
-                "Saved at half of design flow, by basis",
-                Column.text("law"),
-                Column.text("against"),
-                Column.of("at the shaft", Power.KIND),
-                Column.of("shaft share", Ratio.KIND),
-                Column.of("at the wire", Power.KIND),
-                Column.of("wire share", Ratio.KIND));
-        for (PowerSaving saving : comparison.savingsAt(HALF)) {
-            table = table.row(
-                    saving.law().name(),
-                    saving.baseline().words(),
-                    saving.shaft(),
-                    saving.shaftShare(),
-                    saving.wire(),
-                    saving.wireShare());
-        }
-        return table;
     }
 }

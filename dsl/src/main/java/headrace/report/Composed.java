@@ -68,6 +68,12 @@ final class Composed {
         return shown();
     }
 
+    Shown shown(Notes notes, Basis basis, String... cautions) {
+        flush();
+        blocks.addAll(Foot.of(notes, basis, cautions));
+        return shown();
+    }
+
     Shown shown(Traced result, String... cautions) {
         flush();
         blocks.addAll(Foot.of(result, cautions));

@@ -31,7 +31,18 @@ final class Islands {
         if (!(slowest < fastest)) {
             return List.of();
         }
-        Field efficiency = (x, s) -> curve.efficiency(x * s, s);
+        Field efficiency = new Field() {
+            @Override
+            public double at(double x, double s) {
+                return curve.efficiency(x * s, s);
+            }
+
+            /** In a viscous liquid the tested range shrinks as the pump slows down. */
+            @Override
+            public boolean covers(double x, double s) {
+                return curve.covers(x * s, s);
+            }
+        };
         Grid grid = new Grid(curve.lowestFlow().si(), curve.highestFlow().si(), slowest, fastest, CELLS);
         return Contours.of(efficiency, grid, levels).stream()
                 .map(contour -> contour.moved((x, s) -> x * s, (x, s) -> curve.headMetres(x * s, s)))

@@ -7,8 +7,8 @@ import headrace.chart.mark.Line;
 import headrace.chart.mark.Mark;
 import headrace.chart.mark.Points;
 import headrace.chart.mark.Symbol;
+import headrace.curve.CurveBands;
 import headrace.curve.CurvePoint;
-import headrace.curve.FittedCurve;
 import headrace.curve.PumpCurve;
 import headrace.curve.TestPoint;
 import headrace.units.Flow;
@@ -18,6 +18,8 @@ import headrace.units.Quantity;
 import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -45,10 +47,18 @@ final class PumpCurveChart {
 
     private Chart chart() {
         CurvePoint best = curve.bestEfficiencyPoint();
-        List<Mark> heads = new ArrayList<>(band(curve.headFit(), q -> curve.headMetres(q, 1), head));
+        List<Mark> heads = new ArrayList<>(band(
+                q -> curve.headMetres(q, 1),
+                (bands, at) -> bands.singleHeadAt(at, PumpCurveReport.CONFIDENCE),
+                head,
+                "95 % band of one more reading"));
         heads.addAll(line(q -> head.on(curve.headMetres(q, 1)), Ink.BLUE, "head"));
         heads.addAll(points(head, point -> point.head().si()));
-        List<Mark> powers = new ArrayList<>(band(curve.powerFit(), q -> curve.shaftWatts(q, 1), power));
+        List<Mark> powers = new ArrayList<>(band(
+                q -> curve.shaftWatts(q, 1),
+                (bands, at) -> bands.singleShaftPowerAt(at, PumpCurveReport.CONFIDENCE),
+                power,
+                ""));
         powers.addAll(line(q -> power.on(curve.shaftWatts(q, 1)), Ink.VERMILION, "shaft power"));
         powers.addAll(points(power, point -> point.shaftPower().si()));
         List<Mark> efficiencies =
@@ -95,28 +105,29 @@ final class PumpCurveChart {
                         .toArray());
     }
 
-    private <Q extends Quantity<Q>> List<Mark> band(FittedCurve<Q> fit, DoubleUnaryOperator si, Ruler up) {
-        if (!atTestedSpeed() || fit.residual().isEmpty()) {
+    /** Returns the band about a curve, if there are points enough to tell it. */
+    private List<Mark> band(
+            DoubleUnaryOperator si, BiFunction<CurveBands, Flow, Quantity<?>> halfWidth, Ruler up, String label) {
+        Optional<CurveBands> bands = curve.bands();
+        if (bands.isEmpty()) {
             return List.of();
         }
         double[] flows = flows(curve.lowestFlow().si(), curve.highestFlow().si());
-        double[] half = IntStream.range(0, flows.length)
-                .mapToDouble(i -> fit.singleTestBandAt(Flow.cubicMetresPerSecond(flows[i]), PumpCurveReport.CONFIDENCE)
-                        .map(Quantity::si)
-                        .orElse(0.0))
-                .toArray();
-        double[] lower = IntStream.range(0, flows.length)
-                .mapToDouble(i -> up.on(si.applyAsDouble(flows[i]) - half[i]))
-                .toArray();
-        double[] upper = IntStream.range(0, flows.length)
-                .mapToDouble(i -> up.on(si.applyAsDouble(flows[i]) + half[i]))
-                .toArray();
-        return List.of(Area.between(flow.on(flows), lower, upper)
-                .labelled(up.equals(head) ? "95 % band of one more reading" : ""));
+        double[] lower = new double[flows.length];
+        double[] upper = new double[flows.length];
+        for (int i = 0; i < flows.length; i++) {
+            double middle = si.applyAsDouble(flows[i]);
+            double half = halfWidth
+                    .apply(bands.get(), Flow.cubicMetresPerSecond(flows[i]))
+                    .si();
+            lower[i] = up.on(middle - half);
+            upper[i] = up.on(middle + half);
+        }
+        return List.of(Area.between(flow.on(flows), lower, upper).labelled(label));
     }
 
     private List<Mark> points(Ruler up, ToDoubleFunction<TestPoint> value) {
-        if (!atTestedSpeed() || curve.points().isEmpty()) {
+        if (!asTested() || curve.points().isEmpty()) {
             return List.of();
         }
         List<TestPoint> points = curve.points();
@@ -129,8 +140,9 @@ final class PumpCurveChart {
                 .labelled(up.equals(head) ? "test" : ""));
     }
 
-    private boolean atTestedSpeed() {
-        return Math.abs(curve.speed().over(curve.testedSpeed()).value() - 1) < ROUNDING;
+    private boolean asTested() {
+        return curve.liquid().equals(curve.testedLiquid())
+                && Math.abs(curve.speed().over(curve.testedSpeed()).value() - 1) < ROUNDING;
     }
 
     private static double[] flows(double from, double to) {

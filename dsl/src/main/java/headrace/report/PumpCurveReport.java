@@ -1,11 +1,15 @@
 package headrace.report;
 
+import headrace.curve.CurveBands;
 import headrace.curve.CurvePoint;
 import headrace.curve.Droop;
 import headrace.curve.FittedCurve;
 import headrace.curve.PumpCurve;
+import headrace.units.Flow;
+import headrace.units.Quantity;
 import headrace.units.Ratio;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** How a pump curve shows itself: what may be believed of it, and how far it reaches. */
 final class PumpCurveReport {
@@ -21,8 +25,17 @@ final class PumpCurveReport {
                 .line(droop(curve))
                 .fact("head fit", curve.headFit())
                 .fact("shaft power fit", curve.powerFit())
-                .fact("head band at best efficiency", band(curve, curve.headFit()))
-                .fact("power band at best efficiency", band(curve, curve.powerFit()))
+                .fact(
+                        "flow of best efficiency",
+                        curve.bands()
+                                .flatMap(bands -> bands.bestEfficiencyFlow(CONFIDENCE))
+                                .map(half -> best.flow() + " ±" + half + " (" + CONFIDENCE + ")"))
+                .fact(
+                        "head band there",
+                        band(curve, (bands, at) -> bands.singleHeadAt(at, CONFIDENCE), curve.headFit()))
+                .fact(
+                        "power band there",
+                        band(curve, (bands, at) -> bands.singleShaftPowerAt(at, CONFIDENCE), curve.powerFit()))
                 .fact("head at " + curve.lowestFlow(), ends(curve, best))
                 .fact("power at best efficiency", best.shaftPower())
                 .fact("pumped", curve.liquid())
@@ -44,12 +57,12 @@ final class PumpCurveReport {
                 + curve.headAt(curve.lowestFlow()).over(best.head()) + " of the head at best efficiency";
     }
 
-    /** Bands exist at the speed of the test. */
-    private static Optional<String> band(PumpCurve curve, FittedCurve<?> fit) {
-        return fit.singleTestBandAt(
-                        curve.atSpeed(curve.testedSpeed()).bestEfficiencyPoint().flow(), CONFIDENCE)
-                .map(half -> "±" + half + " for one more reading (" + CONFIDENCE + ", " + fit.degreesOfFreedom()
-                        + " degrees of freedom)");
+    private static Optional<String> band(
+            PumpCurve curve, BiFunction<CurveBands, Flow, ? extends Quantity<?>> halfWidth, FittedCurve<?> fit) {
+        Flow best = curve.bestEfficiencyPoint().flow();
+        return curve.bands()
+                .map(bands -> "±" + halfWidth.apply(bands, best) + " for one more reading (" + CONFIDENCE + ", "
+                        + fit.degreesOfFreedom() + " degrees of freedom)");
     }
 
     private static String[] cautions(PumpCurve curve) {

@@ -7,6 +7,8 @@ import headrace.control.SteadyState;
 import headrace.curve.CurvePoint;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
+import headrace.curve.SpeedCollapse;
+import headrace.curve.TrimComparison;
 import headrace.data.Table;
 import headrace.drive.Drive;
 import headrace.drive.Motor;
@@ -34,6 +36,8 @@ public final class Reports {
             new Report<>(PumpTest.class, PumpTestReport::of),
             new Report<>(PumpCurve.class, PumpCurveReport::of),
             new Report<>(SpeedMap.class, SpeedMapReport::of),
+            new Report<>(TrimComparison.class, CurveChoiceReports::trims),
+            new Report<>(SpeedCollapse.class, CurveChoiceReports::speeds),
             new Report<>(Motor.class, SetReports::motor),
             new Report<>(Drive.class, SetReports::drive),
             new Report<>(PumpSet.class, SetReports::pumpSet),
@@ -54,8 +58,14 @@ public final class Reports {
 
     private Reports() {}
 
-    /** Returns how an object shows itself, or nothing if it has no other way than its own text. */
+    /**
+     * Returns how an object, or a list of results of one kind, shows itself, or nothing if it has no other way than its
+     * own text.
+     */
     public static Optional<Shown> of(Object object) {
-        return ALL.stream().flatMap(report -> report.of(object).stream()).findFirst();
+        return ALL.stream()
+                .flatMap(report -> report.of(object).stream())
+                .findFirst()
+                .or(() -> ListReports.of(object));
     }
 }

@@ -19,7 +19,6 @@ import headrace.units.Head;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -32,6 +31,7 @@ final class SpeedMapChart {
     private static final int CURVE_STEPS = 4;
     private static final int EDGE_STEPS = 60;
     private static final double ROUND_RPM = 50;
+    private static final double ROUNDING = 1e-9;
 
     private final SpeedMap map;
     private final PumpCurve curve;
@@ -51,7 +51,7 @@ final class SpeedMapChart {
         List<Mark> marks = new ArrayList<>();
         marks.add(islands());
         for (Speed speed : speeds(map)) {
-            marks.add(headCurve(speed));
+            marks.addAll(headCurve(speed));
         }
         endOfTest().ifPresent(marks::add);
         for (SystemCurve system : map.systems()) {
@@ -102,27 +102,34 @@ final class SpeedMapChart {
         if (!(slowest < fastest)) {
             return Optional.empty();
         }
-        double[] speeds = IntStream.rangeClosed(0, EDGE_STEPS)
-                .mapToDouble(i -> slowest + (fastest - slowest) * i / EDGE_STEPS)
-                .toArray();
-        double end = curve.highestFlow().si();
-        return Optional.of(Line.through(
-                        flow.on(Arrays.stream(speeds).map(s -> end * s).toArray()),
-                        head.on(Arrays.stream(speeds)
-                                .map(s -> curve.headMetres(end * s, s))
-                                .toArray()))
-                .in(Ink.GREY)
-                .broken(Dash.DOTTED)
-                .labelled("end of the tested range"));
+        double[] x = new double[EDGE_STEPS + 1];
+        double[] y = new double[EDGE_STEPS + 1];
+        for (int i = 0; i <= EDGE_STEPS; i++) {
+            double s = i == EDGE_STEPS ? fastest : slowest + (fastest - slowest) * i / EDGE_STEPS;
+            double end = curve.atSpeed(Ratio.of(s)).highestFlow().si();
+            x[i] = flow.on(end);
+            y[i] = head.on(curve.headMetres(end, s));
+        }
+        return Optional.of(Line.through(x, y).in(Ink.GREY).broken(Dash.DOTTED).labelled("end of the tested range"));
     }
 
-    private Mark headCurve(Speed speed) {
-        double s = speed.over(curve.speed()).value();
-        return Line.of(
-                        q -> head.on(curve.headMetres(q * flow.unit().factor(), s)),
-                        flow.on(curve.lowestFlow().si() * s),
-                        flow.on(curve.highestFlow().si() * s))
-                .labelled(speed.toString());
+    /** Returns the head over the tested range at a speed, and what the caller has added to it dashed. */
+    private List<Mark> headCurve(Speed speed) {
+        PumpCurve moved = curve.atSpeed(speed);
+        double low = moved.lowestFlow().si();
+        double high = moved.highestFlow().si();
+        List<Mark> parts = new ArrayList<>(List.of(part(moved, low, high).labelled(speed.toString())));
+        if (moved.extendedHighestFlow().si() > high * (1 + ROUNDING)) {
+            parts.add(part(moved, high, moved.extendedHighestFlow().si()).extended(true));
+        }
+        if (moved.extendedLowestFlow().si() < low - ROUNDING * high) {
+            parts.add(part(moved, moved.extendedLowestFlow().si(), low).extended(true));
+        }
+        return parts;
+    }
+
+    private Line part(PumpCurve moved, double from, double to) {
+        return Line.of(q -> head.on(moved.headMetres(q * flow.unit().factor(), 1)), flow.on(from), flow.on(to));
     }
 
     private Mark islands() {

@@ -4,7 +4,6 @@ import headrace.curve.CurvePoint;
 import headrace.curve.PumpCurve;
 import headrace.data.Column;
 import headrace.data.Table;
-import headrace.operation.OperatingPoint;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
 import headrace.units.Head;
@@ -27,7 +26,7 @@ final class SpeedMapReport {
                 .chart(SpeedMapChart.of(map))
                 .table(speeds(map));
         if (!map.points().isEmpty()) {
-            composed.table(points(map));
+            composed.table(OperatingPoints.table("Operating points", map.points()));
         }
         List<String> cautions = new ArrayList<>(List.of(Caution.ESTIMATE));
         if (set.maximumSpeed().si() > set.curve().testedSpeed().si() * (1 + 1e-9)) {
@@ -50,14 +49,6 @@ final class SpeedMapReport {
             CurvePoint best = moved.bestEfficiencyPoint();
             Head shutOff = moved.lowestFlow().si() == 0 ? moved.headAt(Flow.ZERO) : null;
             table = table.row(speed, shutOff, best.flow(), best.head(), best.shaftPower(), best.efficiency());
-        }
-        return table;
-    }
-
-    private static Table points(SpeedMap map) {
-        Table table = OperatingPoints.table("Operating points");
-        for (OperatingPoint point : map.points()) {
-            table = OperatingPoints.row(table, point);
         }
         return table;
     }

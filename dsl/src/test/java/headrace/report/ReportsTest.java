@@ -8,6 +8,8 @@ import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
+import headrace.curve.SpeedCollapse;
+import headrace.curve.TrimComparison;
 import headrace.data.Column;
 import headrace.data.LoadFile;
 import headrace.data.PumpFile;
@@ -15,19 +17,23 @@ import headrace.data.Table;
 import headrace.data.TableFile;
 import headrace.energy.LoadBin;
 import headrace.energy.LoadProfile;
+import headrace.liquid.Liquid;
 import headrace.record.Basis;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Block.TableBlock;
 import headrace.report.Block.TextBlock;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
+import headrace.units.Length;
 import headrace.units.Ratio;
+import headrace.units.Temperature;
 import headrace.units.Time;
 import headrace.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -49,6 +55,14 @@ class ReportsTest {
         PumpTest plover = PumpFile.read(DEMO.resolve("pumps/plover-40.csv"));
         ControlLaw law = SEEDED.laws.get(4);
         return List.of(
+                TrimComparison.of(PumpCurve.fit(plover), Length.millimetres(165), Optional.empty(), Optional.empty()),
+                SpeedCollapse.of(dunlin),
+                PumpCurve.fit(plover).inLiquid(Liquid.propyleneGlycol(Ratio.percent(40), Temperature.celsius(0))),
+                SEEDED.map().points(),
+                List.of(SEEDED.curve.bestEfficiencyPoint(), SEEDED.curve.at(SEEDED.design.flow())),
+                SEEDED.comparison().savingsAt(Ratio.percent(50)),
+                SEEDED.comparison().yearSavings(),
+                RULE.judge(SEEDED.comparison()),
                 dunlin,
                 plover,
                 PumpCurve.fit(dunlin),

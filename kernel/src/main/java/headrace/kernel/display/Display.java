@@ -66,7 +66,7 @@ public final class Display {
         if (value instanceof Collection<?> several) {
             return each(several, Display::report);
         }
-        return report(value).map(List::of).orElse(List.of());
+        return List.of();
     }
 
     /** Stops at the first that is no result, so that a list of a million numbers is not walked. */
