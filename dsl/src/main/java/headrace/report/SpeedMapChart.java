@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
 
 /** Head over flow at several speeds, the islands of efficiency, and what the circuit and the control ask for. */
 final class SpeedMapChart {
-    private static final List<Ink> LAW_INKS = List.of(Ink.VERMILION, Ink.PURPLE, Ink.ORANGE, Ink.BLACK);
+    private static final List<Ink> LAW_INKS = List.of(Ink.VERMILION, Ink.PURPLE, Ink.BLACK);
 
     private static final int CURVE_STEPS = 4;
     private static final int EDGE_STEPS = 60;
