@@ -31,6 +31,8 @@ public record CombinedLosses() implements LossModel {
     private static final double LEAST_WITH_DRIVE = 0.05;
     private static final double LEAST_ON_MAINS = 0.10;
 
+    private static final Cubic ON_MAINS = new Cubic(-0.4508, 1.2399, -0.4301, 0.6410, LEAST_ON_MAINS);
+
     /** Up to hp, a, b, c. */
     private static final double[][] WITH_DRIVE = {
         {5, -0.4658, 1.4965, 0.5303},
@@ -38,6 +40,35 @@ public record CombinedLosses() implements LossModel {
         {50, -1.5122, 3.0777, 0.1847},
         {Double.POSITIVE_INFINITY, -0.8914, 2.8846, 0.2625}
     };
+
+    /**
+     * Returns z(x) as the procedure computes it, which keeps to no range.
+     *
+     * @param rated the rated power of the motor
+     * @param load shaft power over rated power
+     */
+    public static double factorWithDrive(Power rated, double load) {
+        return withDrive(rated).ofLoad(load);
+    }
+
+    /**
+     * Returns y(x) as the procedure computes it, which keeps to no range.
+     *
+     * @param load shaft power over rated power
+     */
+    public static double factorOnMains(double load) {
+        return ON_MAINS.ofLoad(load);
+    }
+
+    private static Cubic withDrive(Power rated) {
+        double horsepower = rated.toHorsepower();
+        int band = 0;
+        while (horsepower > WITH_DRIVE[band][0] * (1 + DriveTrain.ROUNDING)) {
+            band++;
+        }
+        double[] row = WITH_DRIVE[band];
+        return new Cubic(0, row[1], row[2], row[3], LEAST_WITH_DRIVE);
+    }
 
     @Override
     public String name() {
@@ -58,25 +89,21 @@ public record CombinedLosses() implements LossModel {
 
     @Override
     public LossCurve withDrive(Motor motor, Drive drive) {
-        double horsepower = motor.rated().toHorsepower();
-        int band = 0;
-        while (horsepower > WITH_DRIVE[band][0] * (1 + DriveTrain.ROUNDING)) {
-            band++;
-        }
-        double[] row = WITH_DRIVE[band];
-        Cubic factor = new Cubic(0, row[1], row[2], row[3], LEAST_WITH_DRIVE);
+        Cubic factor = withDrive(motor.rated());
         return new Curve(motor, factor, Losses.Place.MOTOR_AND_DRIVE, "motor and drive together");
     }
 
     @Override
     public LossCurve onMains(Motor motor) {
-        Cubic factor = new Cubic(-0.4508, 1.2399, -0.4301, 0.6410, LEAST_ON_MAINS);
-        return new Curve(motor, factor, Losses.Place.MOTOR, "motor");
+        return new Curve(motor, ON_MAINS, Losses.Place.MOTOR, "motor");
     }
 
     private record Cubic(double a3, double a2, double a1, double a0, double least) {
         double at(double load) {
-            double x = Math.min(Math.max(load, least), MOST_LOAD);
+            return ofLoad(Math.min(Math.max(load, least), MOST_LOAD));
+        }
+
+        double ofLoad(double x) {
             return ((a3 * x + a2) * x + a1) * x + a0;
         }
     }

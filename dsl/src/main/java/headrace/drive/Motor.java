@@ -90,6 +90,11 @@ public record Motor(
         return premium(rated, poles, "enclosed", 7 - poles / 2);
     }
 
+    /** Returns the ratings of the table of premium motors, the smallest first. */
+    public static List<Power> premiumRatings() {
+        return PREMIUM.stream().map(row -> Power.horsepower(row[0])).toList();
+    }
+
     /** Returns a motor by what stands on its plate. */
     public static Motor ofPlate(Power rated, int poles, Ratio fullLoadEfficiency) {
         String name = "motor " + rated + ", " + poles + " poles";

@@ -20,6 +20,9 @@ import headrace.pump.PumpSet;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
+import headrace.rule.index.CirculatorEnergyIndex;
+import headrace.rule.index.MinimumEfficiencyIndex;
+import headrace.rule.index.PumpEnergyIndex;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -48,7 +51,10 @@ public final class Reports {
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
-            new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead));
+            new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),
+            new Report<>(MinimumEfficiencyIndex.class, IndexReports::minimumEfficiency),
+            new Report<>(CirculatorEnergyIndex.class, IndexReports::circulator),
+            new Report<>(PumpEnergyIndex.class, IndexReports::pumpEnergy));
 
     private record Report<T>(Class<T> type, Function<T, Shown> shown) {
         Optional<Shown> of(Object object) {
