@@ -74,7 +74,9 @@ final class CurveChoiceReports {
     static Shown speeds(SpeedCollapse collapse) {
         boolean similar = collapse.groups().stream().allMatch(SpeedCollapse.Group::similar);
         return Composed.titled("Readings of " + collapse.curve().name() + " at "
-                        + collapse.groups().size() + " speeds")
+                        + (collapse.groups().size() == 1
+                                ? "one speed"
+                                : collapse.groups().size() + " speeds"))
                 .line(
                         similar
                                 ? "The affinity laws bring the readings at every speed onto one curve."

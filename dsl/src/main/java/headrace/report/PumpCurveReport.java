@@ -2,6 +2,7 @@ package headrace.report;
 
 import headrace.curve.CurveBands;
 import headrace.curve.CurvePoint;
+import headrace.curve.CurveProblem;
 import headrace.curve.Droop;
 import headrace.curve.FittedCurve;
 import headrace.curve.PumpCurve;
@@ -21,7 +22,7 @@ final class PumpCurveReport {
         CurvePoint best = curve.bestEfficiencyPoint();
         return Composed.titled("Pump curve of " + curve.name() + " at " + curve.speed())
                 .line("Best efficiency " + best.efficiency() + " at " + best.flow() + " and " + best.head()
-                        + "; covers " + curve.lowestFlow() + " to " + curve.highestFlow() + ", and nothing beyond.")
+                        + "; covers " + curve.lowestFlow() + " to " + curve.highestFlow() + beyond(curve))
                 .line(droop(curve))
                 .fact("head fit", curve.headFit())
                 .fact("shaft power fit", curve.powerFit())
@@ -42,6 +43,13 @@ final class PumpCurveReport {
                 .fact("efficiency over speed", curve.efficiencyOverSpeed().name())
                 .chart(PumpCurveChart.of(curve))
                 .shown(curve, cautions(curve));
+    }
+
+    private static String beyond(PumpCurve curve) {
+        return curve.notes().has(CurveProblem.CURVE_EXTENDED)
+                ? " as tested, and was continued by choice to " + curve.extendedLowestFlow() + " to "
+                        + curve.extendedHighestFlow() + "."
+                : ", and nothing beyond.";
     }
 
     private static String droop(PumpCurve curve) {
