@@ -2,12 +2,14 @@ package headrace.kernel.session.cell;
 
 import groovy.lang.GroovyCodeSource;
 import groovy.lang.Script;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.codehaus.groovy.ast.ClassHelper;
 import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
@@ -24,6 +26,8 @@ public final class CellCompiler {
     }
 
     private final KeptImports imports = new KeptImports();
+    private final Supplier<Set<String>> callable;
+    private final Set<String> words;
     private final Set<String> defined = ConcurrentHashMap.newKeySet();
     private final CellLoader loader;
     private ModuleNode parsed;
@@ -33,8 +37,12 @@ public final class CellCompiler {
      * Creates a compiler.
      *
      * @param language how every script is compiled, in a notebook or not; this adds what cells need
+     * @param words the names that the language imports as words
+     * @param callable answers with the names that earlier cells gave to methods and closures
      */
-    public CellCompiler(CompilerConfiguration language) {
+    public CellCompiler(CompilerConfiguration language, Set<String> words, Supplier<Set<String>> callable) {
+        this.words = words;
+        this.callable = callable;
         language.setScriptBaseClass(CellScript.class.getName());
         language.setPluginFactory(CellParser.with(this::rewrite));
         language.setParameters(true);
@@ -88,10 +96,17 @@ public final class CellCompiler {
         return List.copyOf(names);
     }
 
+    private Set<String> imported() {
+        Set<String> names = new HashSet<>(words);
+        names.addAll(imports.members());
+        return names;
+    }
+
     private void rewrite(ModuleNode module) {
         parsed = module;
         own = KeptImports.of(module);
         KeptVariables.rewrite(module.getStatementBlock());
+        OwnNames.lead(module, callable.get(), imported());
         QuietAssignments.rewrite(module.getStatementBlock());
         imports.addTo(module);
         if (!module.getStaticImports().containsKey("sleep")) {

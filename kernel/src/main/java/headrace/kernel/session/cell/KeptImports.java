@@ -53,6 +53,11 @@ final class KeptImports {
         return types;
     }
 
+    /** Returns the names under which members of classes are imported, one by one. */
+    Set<String> members() {
+        return members.keySet();
+    }
+
     /** Returns the imported packages, each with its last dot. */
     Set<String> packages() {
         return packages;

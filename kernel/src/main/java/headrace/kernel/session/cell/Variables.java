@@ -53,6 +53,17 @@ public final class Variables extends Binding {
         }
     }
 
+    /** Returns the names that can be called: those of methods, and of variables that hold a closure. */
+    public Set<String> callable() {
+        Set<String> names = new TreeSet<>(methods.keySet());
+        values().forEach((name, value) -> {
+            if (value instanceof Closure<?>) {
+                names.add(name);
+            }
+        });
+        return names;
+    }
+
     /** Returns the names of the variables and methods. */
     public Set<String> names() {
         Set<String> names = new TreeSet<>(values().keySet());

@@ -72,7 +72,13 @@ final class Console {
     }
 
     private static PrintStream stream(PrintStream own, boolean error) {
-        return new PrintStream(new Led(own, error), true, StandardCharsets.UTF_8);
+        return new PrintStream(new Led(own, error), true, StandardCharsets.UTF_8) {
+            /** A script that closes its output must not close that of all cells to come. */
+            @Override
+            public void close() {
+                flush();
+            }
+        };
     }
 
     /** Bytes go to the cell of the thread that writes them. */

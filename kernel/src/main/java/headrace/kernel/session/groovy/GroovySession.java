@@ -18,6 +18,7 @@ import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
 import headrace.script.ScriptFolder;
 import headrace.script.ScriptLanguage;
+import headrace.script.Vocabulary;
 import headrace.units.Quantities;
 import headrace.units.UnitSystem;
 import headrace.work.Work;
@@ -28,13 +29,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.codehaus.groovy.runtime.InvokerHelper;
 import org.codehaus.groovy.runtime.MethodClosure;
 
 /** A session whose cells are Groovy with the words of a script. */
 public final class GroovySession implements Session {
     private final Variables variables = new Variables();
-    private final CellCompiler compiler = new CellCompiler(ScriptLanguage.configuration());
+    private final CellCompiler compiler =
+            new CellCompiler(ScriptLanguage.configuration(), words(), variables::callable);
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
@@ -199,6 +202,10 @@ public final class GroovySession implements Session {
         } finally {
             own.choose();
         }
+    }
+
+    private static Set<String> words() {
+        return Vocabulary.all().words().stream().map(Vocabulary.Entry::name).collect(Collectors.toSet());
     }
 
     private Set<String> typeNames() {

@@ -81,6 +81,18 @@ class DeclarationsSurviveTest extends CellTest {
     }
 
     @Test
+    void a_method_or_closure_of_ones_own_wins_over_a_word_of_its_name() {
+        leadsTo("[6, 6]", "def quantity(x) { 2 * x }\na = quantity(3)", "[a, quantity(3)]");
+        leadsTo("[6, 6]", "clear = { 2 * it }\nb = clear(3)", "[b, [3].collect { clear(it) }[0]]");
+        leadsTo("4", "import static java.lang.Math.max\nmax(1, 2)", "def max(a, b) { 4 }", "max(1, 2)");
+    }
+
+    @Test
+    void a_word_stays_a_word_beside_a_variable_of_its_name() {
+        leadsTo("40 m³/h", "duty = duty(52.m3ph, 16.m)", "duty(40.m3ph, 10.m).flow");
+    }
+
+    @Test
     void a_method_can_be_handed_on_by_its_bare_name() {
         leadsTo("[1, 4, 9]", "def square(x) { x * x }", "[1, 2, 3].collect(square)");
     }

@@ -50,6 +50,12 @@ class OutputTest extends CellTest {
     }
 
     @Test
+    void a_cell_that_closes_its_output_does_not_close_that_of_the_next() {
+        values("System.out.withWriter { it << 'first' }; System.err.close(); System.in.close()", "print 'second'");
+        assertEquals("firstsecond", output.out());
+    }
+
+    @Test
     void a_background_thread_prints_to_the_cell_that_started_it() {
         Recorded first = new Recorded();
         Recorded second = new Recorded();
