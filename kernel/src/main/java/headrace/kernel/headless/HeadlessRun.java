@@ -72,7 +72,8 @@ public final class HeadlessRun {
     private synchronized Ending write() {
         if (written == null) {
             written = stamped(execution.executed());
-            folder.write(written.notebook(), page(written));
+            folder.writeNotebook(written.notebook());
+            folder.writePage(page(written));
             conclude(written);
         }
         return written.ending();

@@ -98,13 +98,17 @@ public final class ResultFolder {
                 .at(Place.of(path.toString()));
     }
 
-    /** Writes both files, each at once, so that a run that is cut off leaves no half file. */
-    void write(Notebook executed, String html) {
+    /** Writes the notebook, at once, so that a run that is cut off leaves no half file. */
+    void writeNotebook(Notebook executed) {
         Fields mark = executed.metadata().fields("headrace").with("file", Page.MARK);
         write(
                 notebook,
                 executed.withMetadata(executed.metadata().with("headrace", mark))
                         .toJson());
+    }
+
+    /** Writes the page, at once. */
+    void writePage(String html) {
         write(page, html);
     }
 

@@ -69,7 +69,7 @@ class ResultFolderTest {
     @Test
     void the_input_is_refused_even_if_it_is_the_result_of_an_earlier_run() throws IOException {
         Path out = folder.resolve("out");
-        ResultFolder.of(input, Optional.of(out)).write(input.notebook(), page());
+        write(ResultFolder.of(input, Optional.of(out)), page());
         RunInput again = RunInput.read(out.resolve("pump.ipynb"));
         assertThrows(Refusal.class, () -> ResultFolder.of(again, Optional.of(out)));
     }
@@ -85,9 +85,9 @@ class ResultFolderTest {
     @Test
     void the_results_of_an_earlier_run_are_replaced() throws IOException {
         Path out = folder.resolve("deep/in/out");
-        ResultFolder.of(input, Optional.of(out)).write(input.notebook(), page());
+        write(ResultFolder.of(input, Optional.of(out)), page());
         ResultFolder results = ResultFolder.of(input, Optional.of(out));
-        results.write(input.notebook(), page() + "new");
+        write(results, page() + "new");
         assertEquals(page() + "new", Files.readString(results.page()));
         assertFalse(Files.exists(out.resolve("pump.html.part")));
     }
@@ -97,6 +97,11 @@ class ResultFolderTest {
         Path out = Files.writeString(folder.resolve("taken"), "");
         Refusal refusal = assertThrows(Refusal.class, () -> ResultFolder.of(input, Optional.of(out)));
         assertEquals(RunProblem.RESULTS_NOT_WRITTEN, refusal.problem());
+    }
+
+    private void write(ResultFolder results, String page) {
+        results.writeNotebook(input.notebook());
+        results.writePage(page);
     }
 
     private static String page() {

@@ -16,7 +16,7 @@ final class OutputHtml {
 
     private OutputHtml() {}
 
-    static String of(CellOutput output) {
+    static String of(CellOutput output, BasisLines basis) {
         if (output instanceof CellOutput.Stream stream) {
             String kind = stream.name().equals("stderr") ? "printed warning" : "printed";
             return pre(kind, stream.text().stripTrailing());
@@ -27,19 +27,19 @@ final class OutputHtml {
         }
         MimeBundle bundle =
                 output instanceof CellOutput.Result result ? result.bundle() : ((CellOutput.Shown) output).bundle();
-        return "<div class=\"result\">" + richest(bundle) + "</div>\n";
+        return "<div class=\"result\">" + richest(bundle, basis) + "</div>\n";
     }
 
-    private static String richest(MimeBundle bundle) {
-        return markup(bundle)
+    private static String richest(MimeBundle bundle, BasisLines basis) {
+        return markup(bundle, basis)
                 .or(() -> drawing(bundle))
                 .or(() -> bitmap(bundle))
                 .or(() -> text(bundle))
                 .orElseGet(() -> pre("value", bundle.text()));
     }
 
-    private static Optional<String> markup(MimeBundle bundle) {
-        return Optional.ofNullable(bundle.forms().get("text/html")).flatMap(SafeMarkup::html);
+    private static Optional<String> markup(MimeBundle bundle, BasisLines basis) {
+        return Optional.ofNullable(bundle.forms().get("text/html")).flatMap(html -> SafeMarkup.html(html, basis));
     }
 
     private static Optional<String> drawing(MimeBundle bundle) {

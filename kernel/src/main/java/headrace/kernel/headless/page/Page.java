@@ -30,6 +30,7 @@ public final class Page {
 
     private final PageFacts facts;
     private final List<Section> sections = new ArrayList<>();
+    private final BasisLines basis = new BasisLines();
     private final StringBuilder body = new StringBuilder();
     private String title = "";
 
@@ -82,7 +83,7 @@ public final class Page {
         body.append("<details class=\"code\" open><summary>");
         body.append(ran ? "Script, cell " + cell.count() : "Script, not run").append("</summary>");
         body.append("<pre><code>").append(GroovyColours.html(cell.source())).append("</code></pre></details>\n");
-        cell.outputs().forEach(output -> body.append(OutputHtml.of(output)));
+        cell.outputs().forEach(output -> body.append(OutputHtml.of(output, basis)));
         body.append("</section>\n");
     }
 
@@ -150,7 +151,7 @@ public final class Page {
         Edition edition = facts.edition();
         return """
                 <footer>
-                <h2>About this page</h2>
+                %s<h2>About this page</h2>
                 <p>These are engineering estimates from the tests, data and assumptions named above, not certified
                 ratings. Decisions about plant are made by licensed practice and by the code that applies locally; rotating
                 and live equipment is worked on only by those who may.</p>
@@ -160,11 +161,17 @@ public final class Page {
                 </dl>
                 </footer>
                 """.formatted(
+                        restsOn(),
                         file,
                         Html.escape(facts.sha256()),
                         Html.escape(edition.headrace()),
                         Html.escape(edition.jdk()),
                         Html.escape(edition.groovy()));
+    }
+
+    private String restsOn() {
+        List<String> all = basis.all();
+        return all.isEmpty() ? "" : "<h2>What the results rest on</h2>\n" + SafeMarkup.list(all);
     }
 
     private static String style() {

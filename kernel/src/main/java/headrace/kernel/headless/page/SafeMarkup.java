@@ -3,7 +3,9 @@ package headrace.kernel.headless.page;
 import headrace.kernel.display.Html;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -52,9 +54,11 @@ final class SafeMarkup {
     private static final XMLInputFactory FACTORY = factory();
 
     private final XMLStreamReader reader;
+    private final BasisLines basis;
     private final StringBuilder out = new StringBuilder();
 
-    private SafeMarkup(String markup) throws XMLStreamException {
+    private SafeMarkup(String markup, BasisLines basis) throws XMLStreamException {
+        this.basis = basis;
         reader = FACTORY.createXMLStreamReader(new StringReader(markup));
     }
 
@@ -71,10 +75,14 @@ final class SafeMarkup {
         return factory;
     }
 
-    /** Returns the harmless part of markup, or empty if it is not well formed. */
-    static Optional<String> html(String markup) {
+    /**
+     * Returns the harmless part of markup, or empty if it is not well formed.
+     *
+     * @param basis takes what the result says it rests on; what it has taken before is not said again
+     */
+    static Optional<String> html(String markup, BasisLines basis) {
         try {
-            SafeMarkup safe = new SafeMarkup("<div>" + markup.replace("&nbsp;", "&#160;") + "</div>");
+            SafeMarkup safe = new SafeMarkup("<div>" + markup.replace("&nbsp;", "&#160;") + "</div>", basis);
             safe.reader.nextTag();
             safe.copyContent();
             safe.requireEnd();
@@ -106,7 +114,7 @@ final class SafeMarkup {
     /** Returns the harmless part of a drawing, or empty if it is not well formed or no drawing. */
     static Optional<Drawing> svg(String drawing) {
         try {
-            SafeMarkup safe = new SafeMarkup(drawing.strip());
+            SafeMarkup safe = new SafeMarkup(drawing.strip(), new BasisLines());
             while (safe.reader.next() != XMLStreamConstants.START_ELEMENT) {
                 continue;
             }
@@ -140,6 +148,8 @@ final class SafeMarkup {
             out.append(drawing().picture("Drawing"));
         } else if (!HTML.contains(name)) {
             skip();
+        } else if (name.equals("section") && "basis".equals(reader.getAttributeValue(null, "class"))) {
+            copyBasis();
         } else {
             out.append('<').append(name);
             copyAttributes();
@@ -150,6 +160,28 @@ final class SafeMarkup {
                 copyContent();
                 out.append("</").append(name).append('>');
             }
+        }
+    }
+
+    private void copyBasis() throws XMLStreamException {
+        List<String> lines = new ArrayList<>();
+        int depth = 1;
+        while (depth > 0) {
+            int event = reader.next();
+            if (event == XMLStreamConstants.END_ELEMENT) {
+                depth--;
+            } else if (event == XMLStreamConstants.START_ELEMENT
+                    && reader.getLocalName().equals("li")) {
+                lines.add(reader.getElementText().strip());
+            } else if (event == XMLStreamConstants.START_ELEMENT) {
+                depth++;
+            }
+        }
+        List<String> added = basis.added(lines);
+        if (!added.isEmpty()) {
+            String heading = added.size() == lines.size() ? "Basis" : "Basis, beside what is named above";
+            out.append("<section class=\"basis\"><h4>").append(heading).append("</h4>");
+            out.append(list(added)).append("</section>");
         }
     }
 
@@ -176,6 +208,13 @@ final class SafeMarkup {
 
     private void append(String name, String value) {
         out.append(' ').append(name).append("=\"").append(Html.escape(value)).append('"');
+    }
+
+    /** Returns a list of texts. */
+    static String list(List<String> lines) {
+        StringBuilder list = new StringBuilder("<ul>\n");
+        lines.forEach(line -> list.append("<li>").append(Html.escape(line)).append("</li>\n"));
+        return list.append("</ul>\n").toString();
     }
 
     /** Takes the drawing whose start was just read. */

@@ -90,6 +90,16 @@ class PageTest {
     }
 
     @Test
+    void the_foot_names_what_the_results_rest_on_once() {
+        String html = "<section class=\"basis\"><h4>Basis</h4><ul><li>heron.csv (SHA-256 12ab)</li></ul></section>";
+        CellOutput result = new CellOutput.Result(new MimeBundle(Map.of("text/plain", "p", "text/html", html)), 1);
+        String page =
+                page(Cell.code("1").ran(1, List.of(result)), Cell.code("2").ran(2, List.of(result)));
+        assertEquals(3, page.split("heron.csv", -1).length, page);
+        assertTrue(page.substring(page.indexOf("<footer>")).contains("<li>heron.csv (SHA-256 12ab)</li>"), page);
+    }
+
+    @Test
     void a_run_that_did_not_come_to_its_end_says_so_at_the_top() {
         Notebook notebook = new Notebook(Fields.NONE, List.of(Cell.code("1")));
         String page = Page.of(notebook, new PageFacts("a.ipynb", "abc", Optional.of("Cell 1 failed <b>."), EDITION));

@@ -20,7 +20,7 @@ class SafeMarkupTest {
     void a_table_is_copied_as_it_is() {
         String table = "<table class=\"facts\"><tbody><tr><td colspan=\"2\" style=\"text-align: right\">16 m</td></tr>"
                 + "</tbody></table>";
-        assertEquals(Optional.of(table), SafeMarkup.html(table));
+        assertEquals(Optional.of(table), html(table));
     }
 
     @Test
@@ -35,7 +35,7 @@ class SafeMarkupTest {
                 "<link rel=\"stylesheet\" href=\"https://example.org\"/>",
                 "<meta http-equiv=\"refresh\" content=\"0\"/>",
                 "<math><script>alert(1)</script></math>")) {
-            assertEquals(Optional.of("<p>a</p>"), SafeMarkup.html("<p>a</p>" + bad), bad);
+            assertEquals(Optional.of("<p>a</p>"), html("<p>a</p>" + bad), bad);
         }
     }
 
@@ -53,7 +53,7 @@ class SafeMarkupTest {
                 "style=\"background: u\\72l(x)\"",
                 "style=\"position: fixed\"",
                 "id=\"x\"")) {
-            assertEquals(Optional.of("<a>t</a>"), SafeMarkup.html("<a " + bad + ">t</a>"), bad);
+            assertEquals(Optional.of("<a>t</a>"), html("<a " + bad + ">t</a>"), bad);
         }
     }
 
@@ -62,19 +62,19 @@ class SafeMarkupTest {
         String markup = "<p title=\"&quot;&gt;&lt;script&gt;\">&lt;script&gt; &amp; <![CDATA[<script>]]></p>";
         assertEquals(
                 Optional.of("<p title=\"&quot;&gt;&lt;script&gt;\">&lt;script&gt; &amp; &lt;script&gt;</p>"),
-                SafeMarkup.html(markup));
+                html(markup));
     }
 
     @Test
     void elements_without_content_are_written_as_html_has_them() {
-        assertEquals(Optional.of("a<br>b<hr>"), SafeMarkup.html("a<br/>b<hr></hr>"));
+        assertEquals(Optional.of("a<br>b<hr>"), html("a<br/>b<hr></hr>"));
     }
 
     @Test
     void markup_that_is_not_well_formed_is_not_copied() {
         for (String bad : List.of(
                 "<p>", "a < b", "<p></div></p>", "<b><i></b></i>", "</div><script>x</script><div>", "&unknown;")) {
-            assertEquals(Optional.empty(), SafeMarkup.html(bad), bad);
+            assertEquals(Optional.empty(), html(bad), bad);
         }
     }
 
@@ -82,13 +82,13 @@ class SafeMarkupTest {
     void nothing_is_read_from_outside_through_an_entity() {
         String bomb = "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/passwd\">]>" + SVG.formatted("<desc>&a;</desc>");
         SafeMarkup.svg(bomb).ifPresent(drawing -> assertFalse(drawing.svg().contains("root:")));
-        assertEquals(Optional.empty(), SafeMarkup.html("<!DOCTYPE p><p>a</p>"));
+        assertEquals(Optional.empty(), html("<!DOCTYPE p><p>a</p>"));
     }
 
     @Test
     void a_drawing_inside_the_markup_becomes_a_picture_with_its_words() {
-        String html = SafeMarkup.html("<div>" + SVG.formatted("<path d=\"M0 0\"/>") + "</div>")
-                .orElseThrow();
+        String html =
+                html("<div>" + SVG.formatted("<path d=\"M0 0\"/>") + "</div>").orElseThrow();
         assertTrue(html.startsWith("<div><img src=\"data:image/svg+xml;base64,"), html);
         assertTrue(html.endsWith("\" alt=\"Head over flow\"></div>"), html);
     }
@@ -106,6 +106,25 @@ class SafeMarkupTest {
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" aria-label=\"Head over flow\"><g clip-path=\"url(#c)\"><path d=\"M0 0\" stroke=\"#000\"></path></g>"
                         + "<use></use><use href=\"#a\"></use><rect></rect></svg>",
                 safe.svg());
+    }
+
+    @Test
+    void a_basis_names_only_what_no_earlier_result_has_named() {
+        String first = "<section class=\"basis\">\n<h4>Basis</h4>\n<ul>\n<li>a &lt; b</li>\n</ul>\n</section>";
+        String second = first.replace("</ul>", "<li>c</li></ul>");
+        BasisLines basis = new BasisLines();
+        assertTrue(SafeMarkup.html(first, basis).orElseThrow().contains("<h4>Basis</h4><ul>\n<li>a &lt; b</li>"));
+        assertEquals(
+                Optional.of(
+                        "<section class=\"basis\"><h4>Basis, beside what is named above</h4><ul>\n<li>c</li>\n</ul>\n"
+                                + "</section>"),
+                SafeMarkup.html(second, basis));
+        assertEquals(Optional.of("<p>d</p>"), SafeMarkup.html(second + "<p>d</p>", basis));
+        assertEquals(List.of("a < b", "c"), basis.all());
+    }
+
+    private static Optional<String> html(String markup) {
+        return SafeMarkup.html(markup, new BasisLines());
     }
 
     @Test
