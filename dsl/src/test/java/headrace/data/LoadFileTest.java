@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.energy.EnergyProblem;
+import headrace.energy.LoadBin;
 import headrace.energy.LoadProfile;
 import headrace.problem.Place;
 import headrace.problem.Problem;
@@ -13,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -70,6 +72,25 @@ class LoadFileTest {
                         .flowFraction()
                         .value(),
                 1e-12);
+    }
+
+    @Test
+    void mutations_that_change_nothing_are_read_the_same_and_all_others_read_or_refused_with_their_place()
+            throws IOException {
+        byte[] good = Files.readAllBytes(DemoDataTest.DEMO.resolve("loads/otterbank.csv"));
+        Path file = folder.resolve("load.csv");
+        List<LoadBin> bins = LoadFile.read(Files.write(file, good)).bins();
+        for (int round = 0; round < 500; round++) {
+            Random random = new Random(round);
+            Mutation mutation = Mutation.values()[random.nextInt(Mutation.values().length)];
+            Files.write(file, mutation.apply(good, random));
+            try {
+                LoadProfile profile = LoadFile.read(file);
+                assertTrue(!mutation.keepsValues || bins.equals(profile.bins()), round + " " + mutation);
+            } catch (Refusal refusal) {
+                assertTrue(refusal.place().isPresent() && !mutation.keepsValues, round + " " + refusal.getMessage());
+            }
+        }
     }
 
     static List<Arguments> bad_files() {
