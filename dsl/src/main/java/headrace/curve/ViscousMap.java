@@ -1,5 +1,6 @@
 package headrace.curve;
 
+import headrace.numeric.RootScan;
 import headrace.numeric.Roots;
 import headrace.problem.Notes;
 import headrace.units.Numbers;
@@ -105,7 +106,7 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
 
     @Override
     public double[] flowsAt(double metres, double s, Range range) {
-        return Roots.allIn(q -> headMetres(q, s) - metres, actual(range.low(), s), actual(range.high(), s));
+        return RootScan.between(q -> headMetres(q, s) - metres, actual(range.low(), s), actual(range.high(), s));
     }
 
     @Override

@@ -41,26 +41,7 @@ public final class Roots {
     }
 
     /**
-     * Returns the roots of a smooth function that turns at most once in each of {@value #PANELS} equal parts of a
-     * range, in increasing order: in every part in which the sign changes, and on both sides of an extreme value of the
-     * other sign.
-     */
-    public static double[] allIn(DoubleUnaryOperator function, double low, double high) {
-        DoubleStream.Builder roots = DoubleStream.builder();
-        double[] stops = stopsIn(function, low, high);
-        for (int i = 0; i < stops.length; i++) {
-            double here = function.applyAsDouble(stops[i]);
-            if (here == 0) {
-                roots.add(stops[i]);
-            } else if (i > 0 && function.applyAsDouble(stops[i - 1]) * here < 0) {
-                roots.add(between(function, stops[i - 1], stops[i]));
-            }
-        }
-        return roots.build().toArray();
-    }
-
-    /**
-     * Returns the ends of a range, those of its equal parts, and where a smooth function turns between them, in
+     * Returns the ends of a range, those of its 128 equal parts, and where a smooth function turns between them, in
      * increasing order.
      */
     public static double[] stopsIn(DoubleUnaryOperator function, double low, double high) {

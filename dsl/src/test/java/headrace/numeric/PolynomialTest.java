@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.Random;
@@ -115,14 +116,20 @@ class PolynomialTest {
     }
 
     @Test
-    void roots_of_any_smooth_function_are_found_where_it_crosses_and_near_where_it_turns() {
-        assertArrayEquals(new double[] {Math.PI, 2 * Math.PI, 3 * Math.PI}, Roots.allIn(Math::sin, 1, 10), 1e-12);
-        assertArrayEquals(new double[] {0, 2}, Roots.allIn(x -> x * (x - 2), 0, 2), 1e-12);
-        double narrow = 1e-4;
-        double[] pair = Roots.allIn(x -> (x - 1.2345) * (x - 1.2345) - narrow * narrow, 0, 10);
-        assertArrayEquals(new double[] {1.2345 - narrow, 1.2345 + narrow}, pair, 1e-10);
-        double[] topped = Roots.allIn(x -> narrow * narrow - (x - 1.2345) * (x - 1.2345), 0, 10);
-        assertArrayEquals(new double[] {1.2345 - narrow, 1.2345 + narrow}, topped, 1e-10);
-        assertEquals(0, Roots.allIn(x -> 1 + x * x, -3, 3).length);
+    void any_smooth_function_turns_where_its_stops_say() {
+        double[] stops = Roots.stopsIn(Math::sin, 0, 10);
+        for (int i = 1; i < stops.length; i++) {
+            double middle = Math.sin(0.5 * (stops[i - 1] + stops[i]));
+            double low = Math.min(Math.sin(stops[i - 1]), Math.sin(stops[i]));
+            double high = Math.max(Math.sin(stops[i - 1]), Math.sin(stops[i]));
+            assertTrue(middle >= low && middle <= high, "turns between stops " + i);
+        }
+        assertEquals(129 + 3, stops.length);
+        assertEquals(0, stops[0]);
+        assertEquals(10, stops[131]);
+        double nearest =
+                Arrays.stream(stops).map(x -> Math.abs(x - Math.PI / 2)).min().orElseThrow();
+        assertEquals(0, nearest, 1e-7);
+        assertEquals(129, Roots.stopsIn(x -> x, 0, 1).length);
     }
 }
