@@ -103,14 +103,15 @@ public final class CurveBands {
 
     private Flow tested(Flow flow) {
         curve.headAt(flow);
-        return Flow.cubicMetresPerSecond(curve.map().homologous(flow.si(), curve.ratio()));
+        return Flow.cubicMetresPerSecond(
+                curve.map().homologous(flow.si(), curve.seen().ratio()));
     }
 
     private double headGainAt(Flow flow) {
-        return curve.map().headGain(flow.si(), curve.ratio());
+        return curve.map().headGain(flow.si(), curve.seen().ratio());
     }
 
     private double powerGainAt(Flow flow) {
-        return curve.map().powerGain(flow.si(), curve.ratio());
+        return curve.map().powerGain(flow.si(), curve.seen().ratio());
     }
 }

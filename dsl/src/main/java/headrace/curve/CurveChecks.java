@@ -107,7 +107,8 @@ final class CurveChecks {
     }
 
     /** Refuses a point of an extension that no pump can have. */
-    static void meaning(PumpCurve curve, Flow flow, Range tested) {
+    static void meaning(PumpCurve curve, Flow flow) {
+        Range tested = curve.map().tested();
         double q = flow.si();
         if (!(curve.headMetres(q, 1) >= 0)) {
             throw CurveRefusals.meaningless(curve, CurveProblem.HEAD_FALLS_TO_ZERO, flow, tested);
@@ -120,7 +121,7 @@ final class CurveChecks {
         }
     }
 
-    private static Notes shapeNotes(PumpMap map) {
+    private static Notes shapeNotes(SimilarityMap map) {
         Notes notes = Notes.NONE;
         Rise rise = map.headRise(1);
         if (rise.by() > 0) {
@@ -130,7 +131,7 @@ final class CurveChecks {
                             + flow(rise.to()) + ", so that a head near the maximum of "
                             + Head.metres(map.headMetres(rise.to(), 1)) + " is met at more than one flow");
         }
-        Rise fall = map.powerFall(1);
+        Rise fall = map.powerFall();
         if (fall.by() > 0) {
             notes = notes.with(
                     CurveProblem.POWER_NOT_RISING,
@@ -151,8 +152,22 @@ final class CurveChecks {
         return Flow.cubicMetresPerSecond(q);
     }
 
+    /** Returns the curve, refusing one at a speed for which its efficiency model does not hold. */
+    static PumpCurve speed(PumpCurve curve) {
+        PumpMap map = curve.map();
+        double ratio = curve.seen().ratio();
+        boolean slowEnough = ratio <= map.model().fastest() * (1 + PumpMap.ROUNDING);
+        boolean fastEnough = ratio > 0 && ratio >= map.slowest() * (1 - PumpMap.ROUNDING);
+        if (!slowEnough || !fastEnough) {
+            throw CurveRefusals.speed(curve, map.slowest(), map.model().fastest());
+        }
+        return curve;
+    }
+
     /** Returns what a moved or extended curve has to say beside its test. */
-    static Notes notesOf(PumpCurve curve, double ratio, Range range, Range tested) {
+    static Notes notesOf(PumpCurve curve) {
+        double ratio = curve.seen().ratio();
+        Range tested = curve.map().tested();
         Notes notes = Notes.NONE;
         if (ratio < SLOWEST || ratio > FASTEST) {
             notes = notes.with(
@@ -161,11 +176,12 @@ final class CurveChecks {
                             + "; the affinity laws are borne out from " + Numbers.print(SLOWEST) + " to "
                             + Numbers.print(FASTEST));
         }
-        if (!tested.reaches(range)) {
+        if (!tested.reaches(curve.seen().range())) {
             notes = notes.with(
                     CurveProblem.CURVE_EXTENDED,
-                    "the curve of " + curve.name() + " was continued by choice to " + curve.flows(range) + " at "
-                            + curve.speed() + "; tested were " + curve.flows(tested));
+                    "the curve of " + curve.name() + " was continued by choice to "
+                            + curve.flows(curve.seen().range()) + " at " + curve.speed() + "; tested were "
+                            + curve.flows(tested));
         }
         return notes;
     }

@@ -6,7 +6,6 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
-import headrace.units.Speed;
 
 /** The sentences with which a pump curve refuses what it cannot say. */
 final class CurveRefusals {
@@ -41,17 +40,15 @@ final class CurveRefusals {
 
     /** A duty misses the curve beyond its last point, before its first one, or for want of head altogether. */
     static Refusal duty(PumpCurve curve, Duty duty, Range range) {
-        Speed slowest = curve.speedAtWhich(duty.flow(), range.high());
-        String possible = "The curve begins at " + curve.flows(range) + " at " + curve.speed()
-                + ", and the duty asks for less flow at its head";
-        if (slowest.si() > 0) {
-            Ratio share = slowest.over(curve.speed());
-            Head least = Head.metres(curve.headMetres(duty.flow().si(), share.value()));
-            if (duty.head().compareTo(least) < 0) {
-                possible = "At that flow the curve begins with a head of " + least + " at " + slowest
-                        + ", where it covers " + curve.flowsAtShare(range, share);
-            }
-        }
+        double q = duty.flow().si();
+        double share = q / curve.seen().flow(range.high()).si();
+        Head least = Head.metres(share > 0 ? curve.headMetres(q, share) : 0);
+        String possible = duty.head().compareTo(least) < 0
+                ? "At that flow the curve begins with a head of " + least + " at "
+                        + curve.speed().times(share) + ", where it covers "
+                        + curve.seen().flows(range, share)
+                : "The curve begins at " + curve.flows(range) + " at " + curve.speed()
+                        + ", and the duty asks for less flow at its head";
         return new Refusal(
                 CurveProblem.DUTY_OUT_OF_RANGE,
                 "Asked for the speed at which " + curve.name() + " delivers " + duty,
@@ -59,12 +56,16 @@ final class CurveRefusals {
                 "Choose a pump whose tested range holds the duty, or extend this curve and take the marked point");
     }
 
-    static Refusal speed(PumpCurve curve, Speed asked, Speed slowest, String fastest) {
-        String least = slowest.si() > 0 ? ", and here at least " + slowest : "";
+    static Refusal speed(PumpCurve curve, double slowest, double fastest) {
+        String least =
+                slowest > 0 ? ", and here at least " + curve.testedSpeed().times(slowest) : "";
+        String most = fastest < Double.POSITIVE_INFINITY
+                ? " and at most " + curve.testedSpeed().times(fastest)
+                : "";
         return new Refusal(
                 CurveProblem.SPEED_OUT_OF_RANGE,
-                "Asked for the curve of " + curve.name() + " at " + asked,
-                "The speed must be above 0" + least + fastest + ", with the efficiency over speed: "
+                "Asked for the curve of " + curve.name() + " at " + curve.speed(),
+                "The speed must be above 0" + least + most + ", with the efficiency over speed: "
                         + curve.efficiencyOverSpeed().name(),
                 "Leave a stopped pump out, or choose another efficiency model");
     }

@@ -1,9 +1,7 @@
 package headrace.curve;
 
 import headrace.curve.PumpMap.Range;
-import headrace.curve.PumpMap.Rise;
 import headrace.liquid.Liquid;
-import headrace.numeric.SmoothCurve;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -16,7 +14,6 @@ import headrace.units.Ratio;
 import headrace.units.Speed;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 
 /**
  * Head, shaft power and efficiency of a pump as functions of flow, at one speed and movable to any other.
@@ -38,39 +35,19 @@ import java.util.stream.DoubleStream;
  */
 public final class PumpCurve implements Traced {
     private final Tested tested;
-    private final PumpMap map;
-    private final double ratio;
-    private final Range range;
+    private final MapAtSpeed seen;
     private final Notes ofTheTest;
     private final Basis ofTheTestBasis;
 
-    private PumpCurve(Tested tested, PumpMap map, double ratio, Range range, Notes notes, Basis basis) {
+    private PumpCurve(Tested tested, MapAtSpeed seen, Notes notes, Basis basis) {
         this.tested = tested;
-        this.map = map;
-        this.ratio = ratio;
-        this.range = range;
+        this.seen = seen;
         this.ofTheTest = notes;
         this.ofTheTestBasis = basis;
     }
 
-    PumpMap map() {
-        return map;
-    }
-
-    double ratio() {
-        return ratio;
-    }
-
-    Tested tested() {
-        return tested;
-    }
-
-    PumpCurve with(Notes more) {
-        return new PumpCurve(tested, map, ratio, range, ofTheTest.and(more), ofTheTestBasis);
-    }
-
     static PumpCurve made(Tested tested, PumpMap map, Notes notes, Basis basis) {
-        return new PumpCurve(tested, map, 1, map.tested(), notes, basis);
+        return new PumpCurve(tested, new MapAtSpeed(map, 1, map.tested()), notes, basis);
     }
 
     /**
@@ -84,9 +61,7 @@ public final class PumpCurve implements Traced {
 
     /**
      * Returns the curve nearest the points of a test among those whose head has a shape; where the shape moves it, a
-     * note says so.
-     *
-     * @throws Refusal as {@link #fit(PumpTest)} does
+     * note says so. Refuses as {@link #fit(PumpTest)} does.
      */
     public static PumpCurve fit(PumpTest test, HeadShape shape) {
         return CurveFit.fitted(test, shape);
@@ -101,11 +76,7 @@ public final class PumpCurve implements Traced {
         return CurveFit.through(table);
     }
 
-    /**
-     * Returns the curve of given formulas.
-     *
-     * @throws Refusal with {@code EFFICIENCY_ABOVE_ONE}, {@code HEAD_FALLS_TO_ZERO} or {@code POWER_FALLS_TO_ZERO}
-     */
+    /** Returns the curve of given formulas; refuses as {@link #fit(PumpTest)} does. */
     public static PumpCurve of(String name, Speed speed, Liquid liquid, CurveFormula formula) {
         return CurveChecks.curveOf(name, speed, liquid, formula);
     }
@@ -117,7 +88,7 @@ public final class PumpCurve implements Traced {
 
     /** Returns the speed of this curve. */
     public Speed speed() {
-        return tested.speed().times(ratio);
+        return tested.speed().times(seen.ratio());
     }
 
     /** Returns the speed of the test. */
@@ -140,9 +111,7 @@ public final class PumpCurve implements Traced {
         return tested.testedIn();
     }
 
-    /**
-     * Returns the test's readings brought to the speed of the test, by flow; none if the curve is given as formulas.
-     */
+    /** Returns the test's readings brought to its speed, by flow; none if the curve is given as formulas. */
     public List<TestPoint> points() {
         return tested.points();
     }
@@ -152,7 +121,7 @@ public final class PumpCurve implements Traced {
         return tested.head();
     }
 
-    /** Returns the shaft power fitted at the speed of the test. */
+    /** Returns the shaft power fitted at the speed of the test, in the liquid of the test. */
     public FittedCurve<Power> powerFit() {
         return tested.power();
     }
@@ -164,41 +133,27 @@ public final class PumpCurve implements Traced {
 
     /** Returns how the efficiency changes with speed. */
     public EfficiencyOverSpeed efficiencyOverSpeed() {
-        return map.model();
+        return map().model();
     }
 
     /** Returns the least flow that the test covers, at the speed of this curve. */
     public Flow lowestFlow() {
-        return flowOf(map.tested().low());
+        return seen.flow(map().tested().low());
     }
 
     /** Returns the greatest flow that the test covers, at the speed of this curve. */
     public Flow highestFlow() {
-        return flowOf(map.tested().high());
+        return seen.flow(map().tested().high());
     }
 
     /** Returns the least flow that the caller chose to cover; {@link #lowestFlow()} unless extended. */
     public Flow extendedLowestFlow() {
-        return flowOf(range.low());
+        return seen.flow(seen.range().low());
     }
 
     /** Returns the greatest flow that the caller chose to cover; {@link #highestFlow()} unless extended. */
     public Flow extendedHighestFlow() {
-        return flowOf(range.high());
-    }
-
-    private Flow flowOf(double homologous) {
-        return Flow.cubicMetresPerSecond(map.actual(homologous, ratio));
-    }
-
-    String flows(Range shown) {
-        return flowsAtShare(shown, Ratio.of(1));
-    }
-
-    String flowsAtShare(Range shown, Ratio share) {
-        double s = ratio * share.value();
-        return Flow.cubicMetresPerSecond(map.actual(shown.low(), s)) + " to "
-                + Flow.cubicMetresPerSecond(map.actual(shown.high(), s));
+        return seen.flow(seen.range().high());
     }
 
     /**
@@ -207,33 +162,33 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code FLOW_OUT_OF_RANGE} outside the tested range
      */
     public Head headAt(Flow flow) {
-        return Head.metres(headMetres(requireTested(flow), 1));
+        return head(requireTested(flow));
     }
 
-    /**
-     * Returns the shaft power at a flow.
-     *
-     * @throws Refusal with {@code FLOW_OUT_OF_RANGE} outside the tested range
-     */
+    /** Returns the shaft power at a flow; refuses as {@link #headAt} does. */
     public Power shaftPowerAt(Flow flow) {
-        return Power.watts(shaftWatts(requireTested(flow), 1));
+        return Power.watts(shaftWatts(requireTested(flow).si(), 1));
     }
 
-    /**
-     * Returns the efficiency at a flow.
-     *
-     * @throws Refusal with {@code FLOW_OUT_OF_RANGE} outside the tested range
-     */
+    /** Returns the efficiency at a flow; refuses as {@link #headAt} does. */
     public Ratio efficiencyAt(Flow flow) {
-        return Ratio.of(efficiency(requireTested(flow), 1));
+        return efficiency(requireTested(flow));
     }
 
-    private double requireTested(Flow flow) {
-        double x = map.homologous(flow.si(), ratio);
-        if (!map.tested().holds(x)) {
-            throw CurveRefusals.flow(this, flow, map.tested(), range.holds(x));
+    private Flow requireTested(Flow flow) {
+        if (!seen.tested(flow)) {
+            throw CurveRefusals.flow(this, flow, map().tested(), seen.covers(flow));
         }
-        return flow.si();
+        return flow;
+    }
+
+    /** At an end without head rounding may leave a head of less than nothing. */
+    private Head head(Flow flow) {
+        return Head.metres(Math.max(0, headMetres(flow.si(), 1)));
+    }
+
+    private Ratio efficiency(Flow flow) {
+        return Ratio.of(Math.max(0, efficiency(flow.si(), 1)));
     }
 
     /**
@@ -244,41 +199,37 @@ public final class PumpCurve implements Traced {
      *     means nothing
      */
     public CurvePoint at(Flow flow) {
-        if (!range.holds(map.homologous(flow.si(), ratio))) {
-            throw CurveRefusals.flow(this, flow, range, false);
+        if (!seen.covers(flow)) {
+            throw CurveRefusals.flow(this, flow, seen.range(), false);
         }
         return point(flow);
     }
 
     private CurvePoint point(Flow flow) {
-        double q = flow.si();
-        Head head = Head.metres(headMetres(q, 1));
-        Power power = Power.watts(shaftWatts(q, 1));
         Notes notes = notes();
-        if (!covers(q, 1)) {
-            CurveChecks.meaning(this, flow, map.tested());
+        if (!seen.tested(flow)) {
+            CurveChecks.meaning(this, flow);
             notes = notes.with(
                     CurveProblem.EXTENDED_BEYOND_TEST,
-                    "the point at " + flow + " lies outside the tested " + flows(map.tested()));
+                    "the point at " + flow + " lies outside the tested " + flows(map().tested()));
         }
-        return new CurvePoint(flow, head, power, Ratio.of(efficiency(q, 1)), speed(), notes);
+        Power power = Power.watts(shaftWatts(flow.si(), 1));
+        return new CurvePoint(flow, head(flow), power, efficiency(flow), speed(), notes);
     }
 
     /** Returns the point of best efficiency inside the tested range. */
     public CurvePoint bestEfficiencyPoint() {
-        return point(Flow.cubicMetresPerSecond(map.bestAt(ratio).flow()));
+        return point(Flow.cubicMetresPerSecond(map().bestAt(seen.ratio()).flow()));
+    }
+
+    /** Returns the greatest shaft power inside the tested range. */
+    public Power greatestPower() {
+        return Power.watts(map().greatestWatts(seen.ratio()));
     }
 
     /** Returns the greatest rise of the head with flow inside the tested range, if it rises anywhere. */
     public Optional<Droop> droop() {
-        Rise rise = map.headRise(ratio);
-        return rise.by() == 0
-                ? Optional.empty()
-                : Optional.of(new Droop(
-                        Head.metres(rise.by()),
-                        Flow.cubicMetresPerSecond(rise.from()),
-                        Flow.cubicMetresPerSecond(rise.to()),
-                        Head.metres(headMetres(rise.to(), 1))));
+        return seen.droop();
     }
 
     /**
@@ -287,7 +238,7 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code HEAD_OUT_OF_RANGE} if the tested curve nowhere has that head
      */
     public List<Flow> flowsAt(Head head) {
-        return flowsAt(head, map.tested());
+        return flowsAt(head, map().tested());
     }
 
     /**
@@ -296,27 +247,15 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code HEAD_OUT_OF_RANGE} if the curve nowhere has that head
      */
     public List<CurvePoint> pointsAt(Head head) {
-        return flowsAt(head, range).stream().map(this::point).toList();
+        return flowsAt(head, seen.range()).stream().map(this::point).toList();
     }
 
     private List<Flow> flowsAt(Head head, Range within) {
-        double[] flows = map.flowsAt(head.metres(), ratio, within);
-        if (flows.length == 0) {
-            flows = endsAt(head, within);
+        List<Flow> flows = seen.flowsAt(head, within);
+        if (flows.isEmpty()) {
+            throw CurveRefusals.head(this, head, within, seen.heads(within));
         }
-        if (flows.length == 0) {
-            throw CurveRefusals.head(this, head, within, map.extremeHeads(ratio, within));
-        }
-        return DoubleStream.of(flows).mapToObj(Flow::cubicMetresPerSecond).toList();
-    }
-
-    /** A head typed as printed may miss the head at an end by rounding. */
-    private double[] endsAt(Head head, Range within) {
-        double nothing = PumpMap.ROUNDING * map.extremeHeads(ratio, within)[1];
-        return DoubleStream.of(within.low(), within.high())
-                .map(x -> map.actual(x, ratio))
-                .filter(q -> Math.abs(headMetres(q, 1) - head.metres()) <= nothing)
-                .toArray();
+        return flows;
     }
 
     /**
@@ -326,7 +265,7 @@ public final class PumpCurve implements Traced {
      *     goes through an extended curve
      */
     public Speed speedFor(Duty duty) {
-        return speedFor(duty, map.tested());
+        return speedFor(duty, map().tested());
     }
 
     /**
@@ -336,20 +275,15 @@ public final class PumpCurve implements Traced {
      *     {@code SPEED_OUT_OF_RANGE} if the efficiency model does not hold there
      */
     public CurvePoint pointFor(Duty duty) {
-        return atSpeed(speedFor(duty, range)).point(duty.flow());
+        return atSpeed(speedFor(duty, seen.range())).point(duty.flow());
     }
 
     private Speed speedFor(Duty duty, Range within) {
-        double s = map.speedRatio(duty.flow().si(), duty.head().metres(), within);
+        double s = map().speedRatio(duty.flow().si(), duty.head().metres(), within);
         if (s == Double.POSITIVE_INFINITY) {
             throw CurveRefusals.duty(this, duty, within);
         }
         return tested.speed().times(s);
-    }
-
-    /** Returns the speed at which a flow is the homologous one. */
-    Speed speedAtWhich(Flow flow, double homologous) {
-        return tested.speed().times(flow.si() / homologous);
     }
 
     /**
@@ -358,12 +292,12 @@ public final class PumpCurve implements Traced {
      * @throws Refusal with {@code SPEED_OUT_OF_RANGE} if the speed is not above 0, or outside the efficiency model
      */
     public PumpCurve atSpeed(Speed speed) {
-        return moved(map, speed.over(tested.speed()).value());
+        return moved(seen.at(speed.over(tested.speed()).value()));
     }
 
     /** Returns this curve at a share of its own speed, refusing as {@link #atSpeed(Speed)} does. */
     public PumpCurve atSpeed(Ratio share) {
-        return moved(map, ratio * share.value());
+        return moved(seen.at(seen.ratio() * share.value()));
     }
 
     /**
@@ -373,26 +307,13 @@ public final class PumpCurve implements Traced {
      *     {@code SPEED_OUT_OF_RANGE} if it does not hold at the speed of this curve
      */
     public PumpCurve withEfficiencyOverSpeed(EfficiencyOverSpeed model) {
-        PumpMap other = map.with(model);
+        PumpMap other = map().with(model);
         CurveChecks.loss(name(), other);
-        return moved(other, ratio);
+        return moved(seen.of(other));
     }
 
-    private PumpCurve moved(PumpMap other, double speedRatio) {
-        double slowest = other.slowest();
-        double fastest = other.model().fastest();
-        boolean slowEnough = speedRatio <= fastest * (1 + PumpMap.ROUNDING);
-        boolean fastEnough = speedRatio > 0 && speedRatio >= slowest * (1 - PumpMap.ROUNDING);
-        if (!slowEnough || !fastEnough) {
-            throw CurveRefusals.speed(
-                    this,
-                    tested.speed().times(speedRatio),
-                    tested.speed().times(slowest),
-                    fastest < Double.POSITIVE_INFINITY
-                            ? " and at most " + tested.speed().times(fastest)
-                            : "");
-        }
-        return new PumpCurve(tested, other, speedRatio, range, ofTheTest, ofTheTestBasis);
+    private PumpCurve moved(MapAtSpeed other) {
+        return CurveChecks.speed(new PumpCurve(tested, other, ofTheTest, ofTheTestBasis));
     }
 
     /**
@@ -403,13 +324,12 @@ public final class PumpCurve implements Traced {
      *     {@code SPEED_OUT_OF_RANGE} if it gives none at the speed of this curve
      */
     public PumpCurve inLiquid(Liquid other) {
-        PumpMap plain = map.similarity()
-                .withDensityTimes(other.density().over(liquid().density()).value());
-        PumpMap corrected =
-                ViscosityCorrection.of(tested, map.similarity(), other).applied(plain.similarity());
+        double density = other.density().over(liquid().density()).value();
+        PumpMap corrected = ViscosityCorrection.of(tested, map().similarity(), other)
+                .applied(map().similarity().withDensityTimes(density));
         Basis basis = ofTheTestBasis.and(other.basis()).with(ViscosityCorrection.BASIS);
-        PumpCurve moved = new PumpCurve(tested.in(other), corrected, ratio, range, ofTheTest.and(other.notes()), basis);
-        return moved.moved(corrected, ratio);
+        return CurveChecks.speed(
+                new PumpCurve(tested.in(other), seen.of(corrected), ofTheTest.and(other.notes()), basis));
     }
 
     /**
@@ -421,23 +341,13 @@ public final class PumpCurve implements Traced {
         return trim.of(this);
     }
 
-    /** Returns the greatest shaft power inside the tested range. */
-    public Power greatestPower() {
-        return Power.watts(map.greatestWatts(ratio));
-    }
-
-    /** Returns this curve of another head and power, with the same models, speed and liquid. */
-    PumpCurve remade(Tested other, SmoothCurve head, SmoothCurve power, Range flows) {
-        PumpMap plain =
-                SimilarityMap.of(head, power, flows, map.similarity().weight()).with(map.model());
-        PumpMap made = map instanceof ViscousMap
-                ? ViscosityCorrection.of(other, plain.similarity(), liquid()).applied(plain.similarity())
+    /** Returns another impeller at the same speed, of the same models and in the same liquid. */
+    PumpCurve remade(Tested other, SimilarityMap plain, Notes notes, String choice) {
+        PumpMap made = map() instanceof ViscousMap
+                ? ViscosityCorrection.of(other, plain, liquid()).applied(plain)
                 : plain;
-        return new PumpCurve(other, made, ratio, flows, ofTheTest, ofTheTestBasis);
-    }
-
-    PumpCurve resting(String choice) {
-        return new PumpCurve(tested, map, ratio, range, ofTheTest, ofTheTestBasis.with(choice));
+        MapAtSpeed there = new MapAtSpeed(made, seen.ratio(), made.tested());
+        return new PumpCurve(other, there, ofTheTest.and(notes), ofTheTestBasis.with(choice));
     }
 
     /**
@@ -450,23 +360,22 @@ public final class PumpCurve implements Traced {
         if (flow.si() < 0) {
             throw CurveRefusals.extension(this, flow);
         }
-        Range wider = range.including(map.homologous(flow.si(), ratio));
-        return new PumpCurve(tested, map, ratio, wider, ofTheTest, ofTheTestBasis);
+        return new PumpCurve(tested, seen.including(flow), ofTheTest, ofTheTestBasis);
     }
 
     /** Returns the head in m at a flow in m³/s and a share of this curve's speed. Checks no range. */
     public double headMetres(double q, double s) {
-        return map.headMetres(q, s * ratio);
+        return seen.map().headMetres(q, s * seen.ratio());
     }
 
     /** Returns the shaft power in W at a flow in m³/s and a share of this curve's speed. Checks no range. */
     public double shaftWatts(double q, double s) {
-        return map.shaftWatts(q, s * ratio);
+        return seen.map().shaftWatts(q, s * seen.ratio());
     }
 
     /** Returns the efficiency at a flow in m³/s and a share of this curve's speed. Checks no range. */
     public double efficiency(double q, double s) {
-        return map.efficiency(q, s * ratio);
+        return seen.map().efficiency(q, s * seen.ratio());
     }
 
     /**
@@ -474,29 +383,50 @@ public final class PumpCurve implements Traced {
      * does within the range of this curve, extended or not.
      */
     public double speedRatioFor(double q, double metres) {
-        return map.speedRatio(q, metres, range) / ratio;
+        return seen.map().speedRatio(q, metres, seen.range()) / seen.ratio();
     }
 
     /** Returns whether a flow in m³/s at a share of this curve's speed lies inside the tested range. */
     public boolean covers(double q, double s) {
-        return map.tested().holds(map.homologous(q, s * ratio));
+        return map().tested().holds(map().homologous(q, s * seen.ratio()));
+    }
+
+    PumpMap map() {
+        return seen.map();
+    }
+
+    MapAtSpeed seen() {
+        return seen;
+    }
+
+    Tested tested() {
+        return tested;
+    }
+
+    /** Returns a range of homologous flows in words, at the speed of this curve. */
+    String flows(Range shown) {
+        return seen.flows(shown, 1);
+    }
+
+    PumpCurve with(Notes more) {
+        return new PumpCurve(tested, seen, ofTheTest.and(more), ofTheTestBasis);
     }
 
     @Override
     public Notes notes() {
-        return ofTheTest.and(map.notesAt(ratio)).and(CurveChecks.notesOf(this, ratio, range, map.tested()));
+        return ofTheTest.and(map().notesAt(seen.ratio())).and(CurveChecks.notesOf(this));
     }
 
     @Override
     public Basis basis() {
-        return ofTheTestBasis.with("efficiency over speed: " + map.model().name());
+        return ofTheTestBasis.with("efficiency over speed: " + map().model().name());
     }
 
     /** Returns the name, the range and the best point in one line. */
     @Override
     public String toString() {
         CurvePoint best = bestEfficiencyPoint();
-        return name() + " at " + speed() + ": " + flows(map.tested()) + ", best efficiency " + best.efficiency()
+        return name() + " at " + speed() + ": " + flows(map().tested()) + ", best efficiency " + best.efficiency()
                 + " at " + best.flow() + " and " + best.head();
     }
 }

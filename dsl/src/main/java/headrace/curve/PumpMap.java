@@ -43,9 +43,6 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
     /** Returns the stretch over which the head rises most at a speed, inside the tested range. */
     Rise headRise(double s);
 
-    /** Returns the stretch over which the shaft power falls most at a speed, inside the tested range. */
-    Rise powerFall(double s);
-
     /** Returns the least and the greatest head at a speed inside a range of homologous flows. */
     double[] extremeHeads(double s, Range range);
 

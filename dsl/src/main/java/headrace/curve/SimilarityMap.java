@@ -142,16 +142,13 @@ record SimilarityMap(
 
     @Override
     public Rise headRise(double s) {
-        return moved(greatestRise(head), s, s * s);
+        Rise rise = greatestRise(head);
+        return new Rise(rise.from() * s, rise.to() * s, rise.by() * s * s);
     }
 
-    @Override
-    public Rise powerFall(double s) {
-        return moved(greatestRise(power.times(-1)), s, powerGain(0, s));
-    }
-
-    private static Rise moved(Rise rise, double s, double scale) {
-        return new Rise(rise.from() * s, rise.to() * s, rise.by() * scale);
+    /** Returns the stretch over which the shaft power falls most at the tested speed. */
+    Rise powerFall() {
+        return greatestRise(power.times(-1));
     }
 
     private Rise greatestRise(SmoothCurve curve) {

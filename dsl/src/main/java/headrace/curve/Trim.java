@@ -94,10 +94,11 @@ public record Trim(Length diameter, TrimRule rule, double pointsPerPercent) {
         SmoothCurve heads = map.head().ofScaled(1 / flow).times(head);
         SmoothCurve powers = map.power().ofScaled(1 / flow).times(flow * head / kept);
         Range range = new Range(map.tested().low() * flow, map.tested().high() * flow);
-        return curve.remade(trimmed(curve, heads, powers), heads, powers, range)
-                .with(notes(curve, left))
-                .resting("trim from " + full + " to " + diameter + ": " + rule.name() + "; efficiency down by "
-                        + Numbers.print(pointsPerPercent) + " points for each per cent");
+        SimilarityMap made =
+                SimilarityMap.of(heads, powers, range, map.weight()).with(map.model());
+        String choice = "trim from " + full + " to " + diameter + ": " + rule.name() + "; efficiency down by "
+                + Numbers.print(pointsPerPercent) + " points for each per cent";
+        return curve.remade(trimmed(curve, heads, powers), made, notes(curve, left), choice);
     }
 
     private Tested trimmed(PumpCurve curve, SmoothCurve head, SmoothCurve power) {

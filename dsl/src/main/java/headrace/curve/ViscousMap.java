@@ -115,12 +115,6 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
         return Rise.greatest(stops, q -> headMetres(q, s));
     }
 
-    @Override
-    public Rise powerFall(double s) {
-        double[] stops = stops(s, tested(), true);
-        return Rise.greatest(stops, q -> -shaftWatts(q, s));
-    }
-
     private double[] stops(double s, Range range, boolean ofPower) {
         double low = actual(range.low(), s);
         double high = actual(range.high(), s);
