@@ -14,6 +14,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.units.Flow;
 import headrace.units.Power;
 import headrace.units.Ratio;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -127,5 +129,43 @@ class CurveBandsTest {
         refusal(FLOW_OUT_OF_RANGE, () -> bands.meanShaftPowerAt(m3ph(101), SURE));
         refusal(IMPOSSIBLE_CONFIDENCE, () -> bands.bestEfficiencyFlow(Ratio.of(1)));
         assertTrue(parabola().bands().isEmpty());
+    }
+
+    /**
+     * With a constant power known exactly, Q·H is greatest at Q = a/(2b) on the line a − b·Q; its error follows from
+     * those of a and b: (σ/Q)² = (σa/a)² + (σb/b)² + 2·cov/(a·b), where cov is of a and the slope −b.
+     */
+    @Test
+    void shift_the_best_point_as_worked_out_by_hand() {
+        double[] flows = evenly(9, 0, 100);
+        double[] errors = {0.2, -0.1, 0.05, -0.2, 0.1, -0.05, 0.15, -0.1, -0.05};
+        List<TestPoint> points = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            points.add(Pumps.point(flows[i], 30 - 0.2 * flows[i] + errors[i], 5000));
+        }
+        PumpCurve curve = PumpCurve.fit(test(points));
+        assertEquals(1, curve.headFit().degree());
+        double a = curve.headFit().coefficients().get(0);
+        double b = -curve.headFit().coefficients().get(1);
+        double mean = 50 / 3600.0;
+        double spread = 0;
+        for (double q : flows) {
+            spread += Math.pow(q / 3600 - mean, 2);
+        }
+        double s = curve.headFit().residual().orElseThrow().metres();
+        double varA = s * s * (1.0 / 9 + mean * mean / spread);
+        double varB = s * s / spread;
+        double covariance = -s * s * mean / spread;
+        double relative = Math.sqrt(varA / (a * a) + varB / (b * b) + 2 * covariance / (a * b));
+        double t = 2.364624251592785;
+        assertEquals(a / (2 * b), curve.bestEfficiencyPoint().flow().si(), 1e-12);
+        assertEquals(
+                t * relative * a / (2 * b),
+                curve.bands()
+                        .orElseThrow()
+                        .bestEfficiencyFlow(SURE)
+                        .orElseThrow()
+                        .si(),
+                1e-9);
     }
 }

@@ -14,6 +14,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.units.Flow;
 import headrace.units.Head;
+import headrace.units.Numbers;
 import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
@@ -140,5 +141,46 @@ class ShapeOfACurveTest {
         List<TestPoint> repeated = new ArrayList<>(falling().points());
         repeated.add(point(50, 28, 6500));
         refusal(REPEATED_FLOWS, () -> PumpCurve.through(test(repeated)));
+    }
+
+    @Test
+    void that_is_concave_may_still_droop_and_one_that_never_rises_may_still_bend_upwards() {
+        PumpCurve concave = PumpCurve.fit(drooping(), HeadShape.CONCAVE);
+        assertTrue(concave.droop().isPresent());
+        assertFalse(concave.notes().has(SHAPE_HELD));
+        PumpTest bentUp = test(points(evenly(9, 0, 60), q -> 30 - 0.4 * q + 0.002 * q * q, q -> 4000 + 50 * q));
+        PumpCurve falling = PumpCurve.fit(bentUp, HeadShape.NEVER_RISING);
+        assertFalse(falling.notes().has(SHAPE_HELD));
+        assertEquals(0.002 * 3600 * 3600, falling.headFit().coefficients().get(2), 1e-3);
+        for (HeadShape shape : List.of(HeadShape.CONCAVE, HeadShape.NEVER_RISING_AND_CONCAVE)) {
+            PumpCurve straight = PumpCurve.fit(bentUp, shape);
+            assertTrue(straight.notes().has(SHAPE_HELD));
+            double middle = straight.headAt(m3ph(30)).metres();
+            double mean = 0.5
+                    * (straight.headAt(m3ph(0)).metres()
+                            + straight.headAt(m3ph(60)).metres());
+            assertEquals(mean, middle, 1e-9);
+        }
+        assertEquals("never rising and concave", HeadShape.NEVER_RISING_AND_CONCAVE.toString());
+    }
+
+    /** The top held at no flow leaves c₀ + c₂·Q²: its scatter, worked out apart, and how often the free one's it is. */
+    @Test
+    void says_how_much_more_it_scatters() {
+        PumpTest test = drooping();
+        PumpCurve held = PumpCurve.fit(test, HeadShape.NEVER_RISING);
+        double squares = 0;
+        double freeSquares = 0;
+        PumpCurve free = PumpCurve.fit(test);
+        for (TestPoint point : test.points()) {
+            squares +=
+                    Math.pow(point.head().metres() - held.headAt(point.flow()).metres(), 2);
+            freeSquares +=
+                    Math.pow(point.head().metres() - free.headAt(point.flow()).metres(), 2);
+        }
+        assertEquals(
+                Math.sqrt(squares / 9), held.headFit().residual().orElseThrow().metres(), 1e-10);
+        String factor = Numbers.print(Math.sqrt(squares / freeSquares)) + " times as much scatter";
+        assertTrue(held.notes().toString().contains(factor), held.notes().toString());
     }
 }

@@ -282,4 +282,78 @@ class SpeedOfACurveTest {
         assertTrue(half.covers(m3ph(60).si(), 1) && !half.covers(m3ph(61).si(), 1));
         assertTrue(half.covers(m3ph(120).si(), 2));
     }
+
+    @Test
+    void leaves_a_thousandth_of_the_efficiency_at_the_least_speed_of_the_correlation() {
+        EfficiencyOverSpeed model = EfficiencyOverSpeed.correlation();
+        double slowest = model.slowest(0.6);
+        assertEquals(1000, model.shaftWatts(1, slowest, 0.6), 1e-3);
+        assertEquals(1000, model.shaftWatts(1, slowest / 2, 0.6), 1e-9);
+        assertTrue(model.shaftWatts(1, slowest * 1.1, 0.6) < 999);
+        assertEquals(0, EfficiencyOverSpeed.affinity().slowest(0.6));
+        assertEquals(Double.POSITIVE_INFINITY, model.fastest());
+    }
+
+    @Test
+    void names_every_model() {
+        assertTrue(EfficiencyOverSpeed.affinity().name().contains("affinity laws alone"));
+        for (EfficiencyOverSpeed model : models()) {
+            assertTrue(parabola()
+                    .withEfficiencyOverSpeed(model)
+                    .basis()
+                    .choices()
+                    .toString()
+                    .contains(model.name()));
+        }
+        assertEquals(
+                EfficiencyOverSpeed.mechanicalLoss(Power.ZERO, 1), EfficiencyOverSpeed.mechanicalLoss(Power.ZERO, 1));
+        assertEquals(
+                3, ((EfficiencyOverSpeed.MechanicalLoss) EfficiencyOverSpeed.mechanicalLoss(Power.ZERO, 3)).exponent());
+    }
+
+    /** At half speed a quarter of 4 m and of 40 m, and the affinity power at run-out 16 kW/8. */
+    @Test
+    void has_the_extremes_of_its_speed() {
+        PumpCurve half = parabola()
+                .withEfficiencyOverSpeed(EfficiencyOverSpeed.affinity())
+                .atSpeed(Ratio.percent(50));
+        String message = refusal(CurveProblem.HEAD_OUT_OF_RANGE, () -> half.flowsAt(Head.metres(11)))
+                .getMessage();
+        assertTrue(message.contains("heads from 1 m to 10 m"), message);
+        assertEquals(2000, half.greatestPower().watts(), 1e-9);
+        assertEquals(16_000, parabola().greatestPower().watts(), 1e-9);
+    }
+
+    @Test
+    void holds_every_sign_of_the_linear_term() {
+        PumpCurve rising = curve(new double[] {30, 0.2, -0.004}, new double[] {4000, 100}, 0, 100);
+        PumpCurve falling = curve(new double[] {30, -0.1, -0.0015}, new double[] {4000, 100}, 0, 100);
+        PumpCurve line = curve(new double[] {30, -0.25}, new double[] {4000, 100}, 0, 100);
+        for (PumpCurve each : List.of(rising, falling, line)) {
+            for (double q = 1; q <= 100; q += 9) {
+                double metres = each.headMetres(m3ph(q).si(), 0.8);
+                if (each.covers(m3ph(q).si(), 0.8)) {
+                    assertEquals(0.8, each.speedRatioFor(m3ph(q).si(), metres), 1e-13);
+                }
+            }
+        }
+    }
+
+    /** A cubic tested from 20 to 100 m³/h: duties just inside both ends are met, and just outside refused. */
+    @Test
+    void meets_duties_up_to_both_ends_of_a_cubic() {
+        PumpCurve middle = curve(new double[] {40, -0.05, 0.001, -0.00002}, new double[] {4000, 110, 0.2}, 20, 100);
+        for (double s : new double[] {0.5, 1}) {
+            for (double q : new double[] {20, 20.001, 60, 99.999, 100}) {
+                double metres = middle.headMetres(m3ph(q * s).si(), s);
+                assertEquals(s, middle.speedRatioFor(m3ph(q * s).si(), metres), 1e-12);
+            }
+            for (double q : new double[] {19.99, 100.01}) {
+                double metres = middle.headMetres(m3ph(q * s).si(), s);
+                assertEquals(
+                        Double.POSITIVE_INFINITY,
+                        middle.speedRatioFor(m3ph(q * s).si(), metres));
+            }
+        }
+    }
 }

@@ -363,4 +363,40 @@ class TrimTest {
             }
         }
     }
+
+    @Test
+    void keeps_a_range_that_does_not_begin_at_shut_off() {
+        PumpTest fromTen =
+                tested(250, 1, 1).with(points(evenly(9, 10, 110), q -> 32 - 0.0016 * q * q, q -> 3000 + 70 * q));
+        PumpTest small =
+                tested(230, 1, 1).with(points(evenly(9, 12, 92), q -> 27 - 0.0016 * q * q, q -> 2500 + 60 * q));
+        PumpCurve trimmed = PumpCurve.fit(fromTen).trimmed(Trim.to(Length.millimetres(240), TrimRule.radial()));
+        assertEquals(9.6, trimmed.lowestFlow().toCubicMetresPerHour(), 1e-9);
+        TestedDiameters family = TestedDiameters.of(List.of(PumpCurve.fit(fromTen), PumpCurve.fit(small)));
+        assertEquals(2, family.curves().size());
+        PumpCurve between = family.at(Length.millimetres(240));
+        assertEquals(11, between.lowestFlow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(101, between.highestFlow().toCubicMetresPerHour(), 1e-9);
+        for (double share : new double[] {0, 0.3, 1}) {
+            double large = 10 + 100 * share;
+            double little = 12 + 80 * share;
+            double expected = 0.5 * (32 - 0.0016 * large * large + 27 - 0.0016 * little * little);
+            assertEquals(expected, between.headAt(m3ph(11 + 90 * share)).metres(), 1e-9);
+        }
+    }
+
+    @Test
+    void names_its_rules() {
+        assertTrue(TrimRule.exponent(2.5).name().contains("to the power of 2.5"));
+        assertTrue(TrimRule.inlet(Length.metres(0.12)).name().contains("D₁ = 0.12 m"));
+        assertTrue(new TrimRule.Exponent(1).name().contains("power of 1"));
+        assertEquals(1, Trim.typeNumber(full()) / Trim.typeNumber(full().atSpeed(Ratio.percent(60))), 1e-9);
+    }
+
+    @Test
+    void sizes_to_a_power_beside_the_others_where_one_does_it() {
+        List<ImpellerSizing.Sized> all = new ImpellerSizing(full(), TrimRule.radial())
+                .sideBySide(new Duty(m3ph(50), Head.metres(20)), Power.kilowatts(8));
+        assertEquals(8, all.get(1).curve().orElseThrow().greatestPower().toKilowatts(), 1e-9);
+    }
 }

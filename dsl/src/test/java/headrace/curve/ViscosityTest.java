@@ -274,4 +274,35 @@ class ViscosityTest {
                 viscous.bands().orElseThrow().meanShaftPowerAt(moved, sure).watts(),
                 1e-7);
     }
+
+    /** The greatest power and the extreme heads of a corrected curve, against a fine grid. */
+    @Test
+    void has_the_extremes_that_a_fine_grid_finds() {
+        PumpCurve humped = Pumps.curve(new double[] {20, 0.1, -0.002}, new double[] {2000, 120, -0.9}, 0, 80);
+        PumpCurve curve = humped.inLiquid(oil(950, 30)).atSpeed(Ratio.of(0.8));
+        double power = 0;
+        double most = 0;
+        double least = 1e9;
+        for (int i = 0; i <= 20_000; i++) {
+            double q = curve.highestFlow().si() * i / 20_000;
+            power = Math.max(power, curve.shaftWatts(q, 1));
+            most = Math.max(most, curve.headMetres(q, 1));
+            least = Math.min(least, curve.headMetres(q, 1));
+        }
+        assertEquals(power, curve.greatestPower().watts(), 1e-4);
+        assertEquals(most, curve.droop().orElseThrow().maximum().metres(), 1e-6);
+        double tooMuch = most * 1.001;
+        String message = refusal(HEAD_OUT_OF_RANGE, () -> curve.flowsAt(Head.metres(tooMuch)))
+                .getMessage();
+        assertTrue(message.contains(Head.metres(least) + " to " + Head.metres(most)), message);
+    }
+
+    @Test
+    void checks_a_mechanical_loss_all_the_same() {
+        PumpCurve curve = example().inLiquid(oil(900, 120));
+        refusal(
+                CurveProblem.IMPOSSIBLE_LOSS,
+                () -> curve.withEfficiencyOverSpeed(EfficiencyOverSpeed.mechanicalLoss(Power.kilowatts(50), 1)));
+        refusal(SPEED_OUT_OF_RANGE, () -> curve.atSpeed(Ratio.of(1e-9)));
+    }
 }

@@ -218,4 +218,31 @@ class PolynomialFitTest {
         Arrays.fill(ones, 1);
         return ones;
     }
+
+    /**
+     * For the line through the four points above the covariance is s²·(XᵀX)⁻¹ with XᵀX = (4, 6; 6, 14) and determinant
+     * 20: var c₀ = 0.9·14/20, var c₁ = 0.9·4/20, cov = −0.9·6/20. At x = 2, 3·f + 5·f' = 3·c₀ + 11·c₁.
+     */
+    @Test
+    void states_the_standard_error_of_a_value_and_a_slope_together() {
+        PolynomialFit fit = PolynomialFit.of(new double[] {0, 1, 2, 3}, new double[] {1, 3, 2, 4}, ones(4), 1);
+        double variance = 0.9 / 20 * (9 * 14 - 2 * 3 * 11 * 6 + 121 * 4);
+        assertEquals(Math.sqrt(variance), fit.standardErrorOf(2, 3, 5), 1e-12);
+        double opposite = 0.9 / 20 * (9 * 14 - 2 * 3 * 1 * 6 + 4);
+        assertEquals(Math.sqrt(opposite), fit.standardErrorOf(2, 3, -5), 1e-12);
+        assertEquals(4.302652729911, fit.student(0.95), 1e-9);
+    }
+
+    /** The slope of a parabola at x is c₁ + 2·x·c₂, whose error is that of the parabola's value differentiated. */
+    @Test
+    void states_the_standard_error_of_a_slope_as_the_limit_of_differences() {
+        double[] x = {0, 1, 2.5, 3, 4, 5.5, 7, 8};
+        double[] y = {30, 29.5, 29, 27.4, 26, 23.1, 17.8, 14.2};
+        PolynomialFit fit = PolynomialFit.of(x, y, ones(8), 3);
+        double step = 1e-3;
+        PolynomialFit shifted =
+                PolynomialFit.of(Arrays.stream(x).map(v -> v - 4.4).toArray(), y, ones(8), 3);
+        assertEquals(shifted.standardErrorOf(0, 0, 1), fit.standardErrorOf(4.4, 0, 1), 1e-10);
+        assertEquals(shifted.standardErrorOf(step, 1, 0), fit.standardErrorOf(4.4 + step, 1, 0), 1e-10);
+    }
 }
