@@ -67,5 +67,15 @@ public enum CurveProblem implements Problem {
     /** A trim beyond what its rule, or the efficiency, is held to be valid for. */
     TRIM_BEYOND_VALIDITY,
     /** A speed far from the one at which the pump was tested. */
-    SPEED_FAR_FROM_TEST
+    SPEED_FAR_FROM_TEST,
+    /** Too few readings of the NPSH required. */
+    NPSH_UNKNOWN,
+    /** Readings of the NPSH required from which none follows that is above 0 and rises with flow. */
+    IMPOSSIBLE_NPSH,
+    /** A flow above those with readings of the NPSH required. */
+    NPSH_OUT_OF_RANGE,
+    /** An NPSH required outside the flows with readings. */
+    NPSH_BEYOND_TEST,
+    /** An NPSH required at another speed than that of its readings. */
+    NPSH_SPEED_ASSUMED
 }

@@ -23,6 +23,7 @@ import java.util.OptionalInt;
  * @param source where the readings come from
  * @param date the day of the test, if stated
  * @param points the readings, three at least, in the order in which they were given
+ * @param npsh the readings of the NPSH required, none if it was not tested
  * @param notes what the reader of the test had to say
  * @param basis what the test rests on
  */
@@ -35,6 +36,7 @@ public record PumpTest(
         String source,
         Optional<LocalDate> date,
         List<TestPoint> points,
+        List<NpshPoint> npsh,
         Notes notes,
         Basis basis)
         implements Traced {
@@ -44,6 +46,7 @@ public record PumpTest(
     /** Refuses with {@code TOO_FEW_POINTS} or {@code IMPOSSIBLE_TEST}. */
     public PumpTest {
         points = List.copyOf(points);
+        npsh = List.copyOf(npsh);
         require(!name.isBlank(), "without a name", "Every pump has a name");
         require(speed.si() > 0, "at a speed of " + speed, "A test is at a speed above 0");
         require(impellerDiameter.map(d -> d.si() > 0).orElse(true), "with no diameter", "A diameter is above 0");
@@ -57,6 +60,21 @@ public record PumpTest(
                     "A curve needs three points at different flows, and six before its scatter can be stated",
                     "Add points");
         }
+    }
+
+    /** Makes a test without readings of the NPSH required. */
+    public PumpTest(
+            String name,
+            Speed speed,
+            Optional<Length> impellerDiameter,
+            Liquid liquid,
+            OptionalInt poles,
+            String source,
+            Optional<LocalDate> date,
+            List<TestPoint> points,
+            Notes notes,
+            Basis basis) {
+        this(name, speed, impellerDiameter, liquid, poles, source, date, points, List.of(), notes, basis);
     }
 
     private static void require(boolean possible, String asked, String rule) {
@@ -77,12 +95,18 @@ public record PumpTest(
                 "not stated",
                 Optional.empty(),
                 points,
+                List.of(),
                 Notes.NONE,
                 Basis.NONE);
     }
 
     /** Returns this test with other readings. */
     public PumpTest with(List<TestPoint> others) {
-        return new PumpTest(name, speed, impellerDiameter, liquid, poles, source, date, others, notes, basis);
+        return new PumpTest(name, speed, impellerDiameter, liquid, poles, source, date, others, npsh, notes, basis);
+    }
+
+    /** Returns this test with readings of the NPSH required. */
+    public PumpTest withNpsh(List<NpshPoint> readings) {
+        return new PumpTest(name, speed, impellerDiameter, liquid, poles, source, date, points, readings, notes, basis);
     }
 }

@@ -40,6 +40,7 @@ public final class PumpFile {
     static final Field<Speed> SPEED =
             new Field<>("speed", Speed.KIND, false, Speed.revolutionsPerMinute(10), Speed.revolutionsPerMinute(60_000));
     static final Field<Ratio> EFFICIENCY = new Field<>("efficiency", Ratio.KIND, false, Ratio.ZERO, Ratio.of(1));
+    static final Field<Head> NPSH = new Field<>("npsh", Head.KIND, false, Head.metres(0.01), Head.metres(1000));
     static final Field<Length> DIAMETER =
             new Field<>("impeller diameter", Length.KIND, false, Length.millimetres(10), Length.metres(5));
     static final Field<Temperature> TEMPERATURE =
@@ -48,7 +49,7 @@ public final class PumpFile {
     private static final Form FORM = new Form(
             "pump file",
             List.of("name", "speed", "impeller diameter", "liquid", "poles", "source", "date"),
-            List.of(FLOW, HEAD, POWER, SPEED, EFFICIENCY));
+            List.of(FLOW, HEAD, POWER, SPEED, EFFICIENCY, NPSH));
 
     private PumpFile() {}
 
@@ -75,6 +76,7 @@ public final class PumpFile {
                 head.source(),
                 head.date(),
                 read,
+                points.npsh(speed),
                 sheet.notes().and(head.notes()).and(points.notes()),
                 Basis.of(sheet.input(head.source())));
     }

@@ -1,6 +1,7 @@
 package headrace.data;
 
 import headrace.curve.CurveProblem;
+import headrace.curve.NpshPoint;
 import headrace.curve.TestPoint;
 import headrace.liquid.Liquid;
 import headrace.problem.Notes;
@@ -51,6 +52,19 @@ final class PumpPoints {
                     points.size() + " points at " + different + " different flows: all were kept as repeated readings");
         }
         return ordered;
+    }
+
+    /** Returns the NPSH required where it was read; its cells may be left empty. */
+    List<NpshPoint> npsh(Speed common) {
+        List<NpshPoint> readings = new ArrayList<>();
+        for (int row = 0; sheet.has("npsh") && row < sheet.size(); row++) {
+            if (!sheet.entry(row, PumpFile.NPSH).empty()) {
+                Speed speed = sheet.has("speed") ? sheet.quantity(row, PumpFile.SPEED) : common;
+                readings.add(
+                        new NpshPoint(sheet.quantity(row, PumpFile.FLOW), sheet.quantity(row, PumpFile.NPSH), speed));
+            }
+        }
+        return readings.stream().sorted(Comparator.comparing(NpshPoint::flow)).toList();
     }
 
     static Refusal tooFew(Sheet sheet) {

@@ -1,5 +1,6 @@
 package headrace.script;
 
+import headrace.curve.NpshPoint;
 import headrace.curve.PumpTest;
 import headrace.curve.TestPoint;
 import headrace.liquid.Liquid;
@@ -33,12 +34,14 @@ public final class PumpTestWords implements Words {
                 "speed: the speed of the test",
                 "liquid: what was pumped",
                 "points: a list of points, three at least, each a list of flow, head, shaft power and, if need be, speed",
+                "npsh: the NPSH required where it was read, a list of pairs of flow and head, if known",
                 "diameter: the impeller's diameter, if known",
                 "poles: the poles of its motor, if known",
                 "source: where the readings come from; 'this script' unless chosen"
             })
     public static PumpTest pumpTest(Map<String, ?> given, String name) {
-        Choices choices = Choices.of("pumpTest", given, "speed", "liquid", "points", "diameter", "poles", "source");
+        Choices choices =
+                Choices.of("pumpTest", given, "speed", "liquid", "points", "npsh", "diameter", "poles", "source");
         Speed speed = choices.quantity("speed", Speed.KIND);
         List<TestPoint> points = new ArrayList<>();
         for (Object row : choices.object("points", List.class)) {
@@ -54,8 +57,28 @@ public final class PumpTestWords implements Words {
                 source,
                 Optional.empty(),
                 points,
+                npsh(choices, speed),
                 Notes.NONE,
                 Basis.of(Input.of(name, source, points.toString())));
+    }
+
+    private static List<NpshPoint> npsh(Choices choices, Speed speed) {
+        List<NpshPoint> readings = new ArrayList<>();
+        for (Object row : choices.object("npsh", List.class, List.of())) {
+            List<?> cells = Wanted.object(List.class, row, "a reading of npsh: of pumpTest");
+            if (cells.size() != 2) {
+                throw new Refusal(
+                        ScriptProblem.WRONG_VALUE,
+                        "A reading of npsh: of pumpTest was given as " + cells,
+                        "It must be a list of flow and head",
+                        "Write it as [30.m3ph, 2.1.m]");
+            }
+            readings.add(new NpshPoint(
+                    Wanted.flow(cells.get(0), "the flow of a reading"),
+                    Wanted.head(cells.get(1), "the NPSH of a reading"),
+                    speed));
+        }
+        return readings;
     }
 
     private static TestPoint point(List<?> cells, Speed speed) {

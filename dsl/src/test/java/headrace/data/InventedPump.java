@@ -34,6 +34,7 @@ record InventedPump(
         double[] powerTerms) {
     static final double SCATTER = 0.003;
 
+    private static final double LEAST_NPSH_SHARE = 0.4;
     private static final double G = 9.80665;
     private static final double WATER = 998.2;
     private static final double[] SHARES = {0, 0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 1, 1.1, 1.22, 1.35};
@@ -149,6 +150,23 @@ record InventedPump(
         return poles == 6;
     }
 
+    /** Returns whether the file gives the NPSH required, which is read from 45 % of best-efficiency flow on. */
+    boolean npshRead() {
+        return diameter > 300;
+    }
+
+    /** Returns the NPSH required in m at a flow as a share of that at best efficiency: a made-up 2.2 + 1.3·x². */
+    static double npsh(double x) {
+        return 2.2 + 1.3 * x * x;
+    }
+
+    private String npshCell(double x) {
+        if (!npshRead()) {
+            return "";
+        }
+        return x < LEAST_NPSH_SHARE ? "," : ", " + text(npsh(x), 2);
+    }
+
     String file() {
         Random random = new Random(seed);
         StringBuilder out = new StringBuilder(headLines());
@@ -165,6 +183,7 @@ record InventedPump(
                     .append(", ")
                     .append(text(watts * fileUnits.powers, fileUnits.powerDigits))
                     .append(speedAtEachPoint() ? ", " + text(ratio * speed, 1) : "")
+                    .append(npshCell(x))
                     .append('\n');
         }
         return out.toString();
@@ -174,7 +193,8 @@ record InventedPump(
         return "## An invented pump, no real one. Made from polynomials with scatter, see demo-data/README.md.\n"
                 + "## Columns: flow through the pump, head in " + (fileUnits == FileUnits.US ? "feet" : "metres")
                 + " of the pumped liquid, power at the shaft"
-                + (speedAtEachPoint() ? ", speed at each point" : "") + ".\n"
+                + (speedAtEachPoint() ? ", speed at each point" : "")
+                + (npshRead() ? ", NPSH required" : "") + ".\n"
                 + "# name: " + name + "\n"
                 + "# speed: " + speed + " rpm\n"
                 + "# impeller diameter: " + diameter + " mm\n"
@@ -183,7 +203,8 @@ record InventedPump(
                 + "# source: invented, scatter 0.3 % from seed " + seed + "\n"
                 + "# date: 2026-01-17\n"
                 + "flow [" + fileUnits.flow + "], head [" + fileUnits.head + "], shaft power [" + fileUnits.power + "]"
-                + (speedAtEachPoint() ? ", speed [rpm]" : "") + "\n";
+                + (speedAtEachPoint() ? ", speed [rpm]" : "")
+                + (npshRead() ? ", NPSH [m]" : "") + "\n";
     }
 
     /** Returns the shaft power at best efficiency. */

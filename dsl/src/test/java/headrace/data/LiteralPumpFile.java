@@ -43,6 +43,7 @@ final class LiteralPumpFile {
 
     final Map<String, String> head = new HashMap<>();
     final List<double[]> points = new ArrayList<>();
+    final List<double[]> npsh = new ArrayList<>();
     final List<String> columns = new ArrayList<>();
 
     /** Reads the bytes; the points are flow, head, power and, where there is such a column, speed, all in SI. */
@@ -65,6 +66,7 @@ final class LiteralPumpFile {
             }
         }
         points.sort(Comparator.comparingDouble(point -> point[0]));
+        npsh.sort(Comparator.comparingDouble(point -> point[0]));
     }
 
     private void readRow(List<String> cells, List<Double> factors) {
@@ -82,11 +84,18 @@ final class LiteralPumpFile {
         }
         Map<String, Double> values = new TreeMap<>();
         for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).equals("npsh")
+                    && (i >= cells.size() || cells.get(i).isEmpty())) {
+                continue;
+            }
             values.put(columns.get(i), new BigDecimal(cells.get(i)).doubleValue() * factors.get(i));
         }
         points.add(new double[] {
             values.get("flow"), values.get("head"), values.get("shaft power"), values.getOrDefault("speed", 0.0)
         });
+        if (values.containsKey("npsh")) {
+            npsh.add(new double[] {values.get("flow"), values.get("npsh")});
+        }
     }
 
     /** Returns a head line's number in SI, such as 0.24 for {@code 240 mm}. */

@@ -146,7 +146,10 @@ enum Mutation {
             case BLANK_LINES -> lines.add(at, random.nextBoolean() ? "" : ",,");
             case REMARK -> lines.add(at, "## 12, 13, \"");
             case SHUFFLED_ROWS -> Collections.shuffle(lines.subList(columns + 1, lines.size()), random);
-            case TURNED_COLUMNS -> lines.replaceAll(line -> line.contains("#") ? line : turned(line));
+            case TURNED_COLUMNS -> {
+                String headings = lines.get(columns);
+                lines.replaceAll(line -> line.contains("#") ? line : turned(line, headings));
+            }
             case LINE_DELETED -> lines.remove(at);
             case LINE_DUPLICATED -> lines.add(at, lines.get(at));
             case LINES_SWAPPED -> Collections.swap(lines, at, random.nextInt(lines.size()));
@@ -218,9 +221,10 @@ enum Mutation {
         return cell.strip().matches("[0-9.]+");
     }
 
-    private static String turned(String line) {
-        List<String> cells = new ArrayList<>(List.of(line.split(",")));
-        Collections.rotate(cells, 1);
+    private static String turned(String line, String headings) {
+        List<String> cells = new ArrayList<>(List.of(line.split(",", -1)));
+        int last = Math.min(headings.replaceFirst("[\\s,]+$", "").split(",").length, cells.size()) - 1;
+        cells.add(0, cells.remove(last));
         return String.join(",", cells);
     }
 }

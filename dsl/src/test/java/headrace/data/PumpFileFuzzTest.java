@@ -116,6 +116,11 @@ class PumpFileFuzzTest {
                     point.speed().si(),
                     "speed " + i);
         }
+        assertEquals(said.npsh.size(), test.npsh().size());
+        for (int i = 0; i < test.npsh().size(); i++) {
+            assertNear(said.npsh.get(i)[0], test.npsh().get(i).flow().si(), "flow of NPSH " + i);
+            assertNear(said.npsh.get(i)[1], test.npsh().get(i).required().si(), "NPSH " + i);
+        }
     }
 
     private static void assertNear(double expected, double actual, String what) {
