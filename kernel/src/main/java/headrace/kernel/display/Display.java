@@ -16,7 +16,7 @@ import java.util.function.Function;
  * Turns a value into what is shown of it.
  *
  * <p>A result of a calculation shows its verdict, tables, charts and notes; a list or map of such results shows each in
- * turn; anything else shows its text.
+ * turn; a plot that the script drew with XChart shows itself; anything else shows its text.
  */
 public final class Display {
     /** As wide as the text of a notebook. */
@@ -31,6 +31,9 @@ public final class Display {
         }
         if (value instanceof Chart chart) {
             return chart(chart);
+        }
+        if (OwnPlot.is(value)) {
+            return OwnPlot.of(value);
         }
         List<Shown> shown = shown(value);
         return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
@@ -58,8 +61,14 @@ public final class Display {
         return new MimeBundle(forms);
     }
 
-    /** Returns what a value, or each of the values in it, shows; nothing unless all of them are results. */
+    /**
+     * Returns what a value shows as a whole, or else each of the values in it; nothing unless all of them are results.
+     */
     private static List<Shown> shown(Object value) {
+        Optional<Shown> whole = report(value);
+        if (whole.isPresent()) {
+            return List.of(whole.get());
+        }
         if (value instanceof Map<?, ?> map) {
             return each(map.entrySet(), entry -> report(entry.getValue()).map(shown -> titled(entry.getKey(), shown)));
         }

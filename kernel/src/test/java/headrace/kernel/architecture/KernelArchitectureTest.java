@@ -26,7 +26,7 @@ class KernelArchitectureTest {
 
     /** The plan, from the ground up. A package of the calculations is named without {@code kernel}. */
     private static final List<Row> PLAN = List.of(
-            row("display", "").calculations("data", "report", "chart", "units", "problem"),
+            row("display", "", "org.knowm.xchart..").calculations("data", "report", "chart", "units", "problem"),
             row("session", "display", GROOVY).calculations("script", "problem", "record", "work", "units"),
             row("notebook", "display", JSON).calculations("problem"),
             row("headless", "notebook session display", "org.commonmark..").calculations("problem"),

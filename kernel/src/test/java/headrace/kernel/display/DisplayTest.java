@@ -19,8 +19,10 @@ import headrace.report.Shown;
 import headrace.units.Flow;
 import headrace.units.Head;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +32,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.knowm.xchart.XYChart;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 
@@ -56,6 +59,17 @@ class DisplayTest {
                     new TableBlock(HEADS),
                     new ChartBlock(CHART),
                     new TextBlock("Basis", List.of("heron-65.csv " + HOSTILE))));
+
+    @Test
+    void a_plot_that_a_script_drew_itself_is_shown_as_a_picture() {
+        XYChart plot = new XYChart(400, 300);
+        plot.setTitle("Readings");
+        plot.addSeries("a", new double[] {1, 2, 3}, new double[] {2, 1, 4});
+        MimeBundle bundle = Display.of(plot);
+        assertEquals("Readings: a plot of 1 series", bundle.text());
+        byte[] png = Base64.getDecoder().decode(bundle.forms().get("image/png"));
+        assertEquals("PNG", new String(png, 1, 3, StandardCharsets.US_ASCII));
+    }
 
     @Test
     void a_result_is_shown_as_text_page_and_picture() {
