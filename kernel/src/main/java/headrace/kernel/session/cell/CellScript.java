@@ -10,11 +10,14 @@ public abstract class CellScript extends HeadraceScript {
     /** Creates a cell without variables. */
     protected CellScript() {}
 
-    /** Calls a method of an earlier cell. Called by Groovy where the cell itself has no such method. */
+    /**
+     * Calls a method of an earlier cell. Called by Groovy where the cell itself has no method that takes these
+     * arguments.
+     */
     public Object methodMissing(String name, Object arguments) {
         Object[] all = (Object[]) arguments;
         Closure<?> kept = getBinding() instanceof Variables variables ? variables.method(name) : null;
-        if (kept == null) {
+        if (kept == null || kept.getOwner() == this) {
             throw new MissingMethodException(name, getClass(), all);
         }
         return kept.call(all);

@@ -84,8 +84,13 @@ public final class Variables extends Binding {
         return all;
     }
 
-    private static String parameters(Class<?> cell, String name) {
-        return Arrays.stream(cell.getDeclaredMethods())
+    /** Returns the parameters of a closure of this class, such as {@code (flow, head)}. */
+    public static String parametersOfClosure(Class<?> closure) {
+        return parameters(closure, "doCall");
+    }
+
+    private static String parameters(Class<?> owner, String name) {
+        return Arrays.stream(owner.getDeclaredMethods())
                 .filter(method -> method.getName().equals(name) && !method.isSynthetic())
                 .max(Comparator.comparing(Method::getParameterCount))
                 .map(method -> Arrays.stream(method.getParameters())

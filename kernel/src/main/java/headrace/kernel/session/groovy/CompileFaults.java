@@ -1,6 +1,9 @@
 package headrace.kernel.session.groovy;
 
 import headrace.kernel.session.Fault;
+import headrace.kernel.session.groovy.CellSources.Source;
+import headrace.kernel.session.source.Ending;
+import headrace.kernel.session.source.Flaw;
 import headrace.problem.Nearest;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,8 +21,11 @@ import org.codehaus.groovy.syntax.SyntaxException;
 /** Words why a cell did not compile: each mistake with the cell's line and a caret under the column. */
 final class CompileFaults {
     private static final int MOST = 5;
-
+    private static final String UNTOLD = "The cell does not compile";
+    private static final Pattern PLACE = Pattern.compile("\\s*@ line -?\\d+, column -?\\d+\\.?\\s*$");
     private static final Pattern UNKNOWN_CLASS = Pattern.compile("unable to resolve class ([\\w.]+)(?s:.*)");
+    private static final Pattern UNREADABLE = Pattern.compile("(Unexpected|Missing|Invalid|Mismatched)\\b(?s:.*)");
+    private static final Pattern UNEXPECTED = Pattern.compile("Unexpected (input|character): '(.*)'");
 
     private final CellSources sources;
     private final Collection<String> types;
@@ -36,27 +42,30 @@ final class CompileFaults {
 
     Fault of(CompilationFailedException failure) {
         List<String> lines = new ArrayList<>();
-        List<? extends Message> errors = failure instanceof MultipleCompilationErrorsException several
-                        && several.getErrorCollector().getErrors() != null
-                ? several.getErrorCollector().getErrors()
-                : List.of();
-        String first = "";
-        for (Message error : errors.subList(0, Math.min(MOST, errors.size()))) {
+        for (Message error : errors(failure)) {
             List<String> mistake = mistake(error);
-            if (first.isEmpty()) {
-                first = mistake.get(0);
-            }
             if (!lines.containsAll(mistake)) {
                 lines.addAll(mistake);
             }
         }
         if (lines.isEmpty()) {
-            first = sources.relabelled(String.valueOf(failure.getMessage()));
-            lines.addAll(first.lines().toList());
+            lines.addAll(sources.relabelled(String.valueOf(failure.getMessage()))
+                    .lines()
+                    .toList());
         }
         String anchor = SessionProblem.CELL_NOT_UNDERSTOOD.anchor();
+        String first = lines.get(0);
         lines.add("[" + anchor + "]");
         return new Fault(anchor, first, lines);
+    }
+
+    private static List<? extends Message> errors(CompilationFailedException failure) {
+        if (failure instanceof MultipleCompilationErrorsException several
+                && several.getErrorCollector().getErrors() != null) {
+            List<? extends Message> all = several.getErrorCollector().getErrors();
+            return all.subList(0, Math.min(MOST, all.size()));
+        }
+        return List.of();
     }
 
     private List<String> mistake(Message error) {
@@ -64,35 +73,83 @@ final class CompileFaults {
             return mistake(syntax.getCause());
         }
         if (error instanceof ExceptionMessage exception) {
-            return sources.relabelled(String.valueOf(exception.getCause().getMessage()))
-                    .lines()
-                    .toList();
+            String message =
+                    sources.relabelled(String.valueOf(exception.getCause().getMessage()));
+            return message.lines().toList();
         }
-        return List.of("The cell does not compile");
+        return List.of(UNTOLD);
     }
 
     private List<String> mistake(SyntaxException cause) {
+        String text = text(cause);
+        Optional<Source> source = sources.ofFile(cause.getSourceLocator());
+        if (source.isEmpty()) {
+            return text.lines().toList();
+        }
+        String code = source.get().code();
+        Optional<Flaw> flaw = UNREADABLE.matcher(text).matches() ? unclosed(code) : Optional.empty();
+        int start = flaw.map(Flaw::start).orElseGet(() -> offset(code, cause.getStartLine(), cause.getStartColumn()));
         List<String> lines =
-                new ArrayList<>(sources.relabelled(text(cause)).lines().toList());
-        Optional<CellSources.Source> source = sources.ofFile(cause.getSourceLocator());
-        if (source.isPresent() && cause.getStartLine() > 0) {
-            String line = source.get().line(cause.getStartLine());
-            lines.add(source.get().label() + ", line " + cause.getStartLine() + ":");
-            lines.add("    " + line);
-            lines.add("    " + caret(line, cause.getStartColumn()));
+                new ArrayList<>(flaw.map(Flaw::what).orElse(text).lines().toList());
+        if (cause.getStartLine() > 0) {
+            int line = 1
+                    + (int) code.substring(0, start)
+                            .chars()
+                            .filter(each -> each == '\n')
+                            .count();
+            int column = start - code.lastIndexOf('\n', start - 1) - 1;
+            lines.add(source.get().label() + ", line " + line + ":");
+            lines.add("    " + source.get().line(line));
+            lines.add("    " + caret(source.get().line(line), column));
         }
         return lines;
     }
 
-    private String text(SyntaxException cause) {
-        String text = cause.getOriginalMessage();
-        if (text == null) {
-            return "The cell does not compile";
+    /** What was never closed explains more than the place where reading got stuck. */
+    private static Optional<Flaw> unclosed(String code) {
+        return Flaw.of(code)
+                .or(() -> Ending.of(code) == Ending.OPEN
+                        ? Optional.of(new Flaw(
+                                "The cell ends in the middle",
+                                code.stripTrailing().length()))
+                        : Optional.empty());
+    }
+
+    private static int offset(String code, int line, int column) {
+        int start = 0;
+        for (int i = 1; i < line && code.indexOf('\n', start) >= 0; i++) {
+            start = code.indexOf('\n', start) + 1;
         }
-        String plain = text.replaceFirst("\\s*@ line -?\\d+, column -?\\d+\\.?\\s*$", "")
-                .strip();
+        return Math.min(code.length(), start + Math.max(0, column - 1));
+    }
+
+    private String text(SyntaxException cause) {
+        if (cause.getOriginalMessage() == null) {
+            return UNTOLD;
+        }
+        String plain = sources.relabelled(
+                PLACE.matcher(cause.getOriginalMessage()).replaceFirst("").strip());
         Matcher unknown = UNKNOWN_CLASS.matcher(plain);
-        return unknown.matches() ? unknownClass(unknown.group(1)) : plain;
+        if (unknown.matches()) {
+            return unknownClass(unknown.group(1));
+        }
+        Matcher unexpected = UNEXPECTED.matcher(plain);
+        return unexpected.matches() ? unexpected(unexpected.group(2)) : plain;
+    }
+
+    /** Groovy shows all that it had read, with line breaks written out; the last of it is what it did not expect. */
+    private static String unexpected(String read) {
+        String[] parts = read.split("\\\\n");
+        String last = parts.length == 0 ? "" : parts[parts.length - 1].strip();
+        return "Unexpected: " + (last.isEmpty() ? "the end of the line" : last) + hint(last);
+    }
+
+    /** Texts that come from a letter bring its marks with them. */
+    private static String hint(String last) {
+        if (last.matches("[“”„«»‘’‚]")) {
+            return " (a text stands between straight marks: ' or \")";
+        }
+        return last.matches("[–—−]") ? " (a minus is a plain -)" : "";
     }
 
     private String unknownClass(String name) {
@@ -101,9 +158,9 @@ final class CompileFaults {
                 + (near.isEmpty() ? "" : "; the nearest " + (near.size() == 1 ? "is " : "are ") + Nearest.either(near));
     }
 
-    /** Returns a caret under a column, counted from 1; tabs stay tabs, so that it stands right under them too. */
-    static String caret(String line, int column) {
-        int before = Math.max(0, Math.min(line.length(), column - 1));
+    /** Returns a caret under a column, counted from 0; tabs stay tabs, so that it stands right under them too. */
+    private static String caret(String line, int column) {
+        int before = Math.max(0, Math.min(line.length(), column));
         return line.substring(0, before).replaceAll("[^\\t]", " ") + "^";
     }
 }

@@ -4,6 +4,7 @@ import groovy.lang.MissingMethodException;
 import groovy.lang.MissingPropertyException;
 import headrace.kernel.session.Fault;
 import headrace.kernel.session.cell.ExitAsked;
+import headrace.kernel.session.cell.Variables;
 import headrace.problem.Refusal;
 import headrace.script.Misspelling;
 import java.io.PrintWriter;
@@ -26,19 +27,19 @@ final class Faults {
     private static final long MEGABYTE = 1 << 20;
 
     private final CellSources sources;
-    private final Supplier<Set<String>> names;
+    private final Variables variables;
     private final Supplier<Set<String>> types;
     private volatile Throwable last;
 
     /**
      * Creates the wording.
      *
-     * @param names answers with the names of the variables and methods of the session, for what is misspelt
+     * @param variables the variables and methods of the session, for what is misspelt or called wrongly
      * @param types answers with the names of the classes that its cells may use
      */
-    Faults(CellSources sources, Supplier<Set<String>> names, Supplier<Set<String>> types) {
+    Faults(CellSources sources, Variables variables, Supplier<Set<String>> types) {
         this.sources = sources;
-        this.names = names;
+        this.variables = variables;
         this.types = types;
     }
 
@@ -104,7 +105,9 @@ final class Faults {
             return refused(exitRefused(exit), frames);
         }
         if (failure instanceof MissingPropertyException || failure instanceof MissingMethodException) {
-            Optional<Refusal> named = Misspelling.explain(failure, names.get());
+            Optional<Refusal> named = new WrongCalls(variables)
+                    .explain(failure)
+                    .or(() -> Misspelling.explain(failure, variables.names()));
             if (named.isPresent()) {
                 return refused(named.get(), frames);
             }

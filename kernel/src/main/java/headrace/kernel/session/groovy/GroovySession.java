@@ -41,7 +41,7 @@ public final class GroovySession implements Session {
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
-    private final Faults faults = new Faults(sources, variables::names, this::typeNames);
+    private final Faults faults = new Faults(sources, variables, this::typeNames);
     private final Path reads;
     private final ScriptFolder folder;
     private volatile CellThread thread = new CellThread(compiler.loader());

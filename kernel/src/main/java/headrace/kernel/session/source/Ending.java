@@ -106,7 +106,8 @@ public enum Ending {
     }
 
     private static boolean operatorAwaits(Token end, Token before, List<Token> tokens) {
-        if (end.is("++") || end.is("--") || end.is(";")) {
+        boolean operates = "+-*/%=<>&|^!~?:.,@\\".indexOf(end.text().charAt(0)) >= 0;
+        if (!operates || end.is("++") || end.is("--")) {
             return false;
         }
         boolean starImport = end.is("*")

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -19,13 +20,63 @@ class FaultTest extends CellTest {
         Fault fault = fault("x = 1\ny = = 3\n");
         assertEquals("cell-not-understood", fault.name());
         assertEquals(
-                List.of(
-                        "Unexpected input: '='",
-                        "Cell 1, line 2:",
-                        "    y = = 3",
-                        "        ^",
-                        "[cell-not-understood]"),
+                List.of("Unexpected: =", "Cell 1, line 2:", "    y = = 3", "        ^", "[cell-not-understood]"),
                 fault.lines());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "x = (1 + 2 | The bracket ( is not closed | 5",
+                "x = [1, 2) | The bracket [ is not closed before ) | 5",
+                "x = 1) | The bracket ) closes nothing | 6",
+                "x = 'abc | The text that begins here does not end in its line | 5",
+                "x = 1 + | The cell ends in the middle | 8",
+                "x = “abc” | Unexpected: “ (a text stands between straight marks: ' or \") | 5"
+            })
+    void what_was_never_closed_is_shown_where_it_began(String code, String what, int column) {
+        Fault fault = fault(code);
+        assertEquals(what, fault.message());
+        assertEquals("Cell 1, line 1:", fault.lines().get(1));
+        assertEquals("    " + code, fault.lines().get(2));
+        assertEquals("    " + " ".repeat(column - 1) + "^", fault.lines().get(3));
+    }
+
+    @Test
+    void an_end_in_the_middle_is_shown_at_the_last_line_with_something_in_it() {
+        Fault fault = fault("x = 1\ny = x +\n\n\n");
+        assertEquals(
+                List.of("The cell ends in the middle", "Cell 1, line 2:", "    y = x +", "           ^"),
+                fault.lines().subList(0, 4));
+    }
+
+    @Test
+    void a_method_that_is_called_with_what_it_does_not_take_says_what_it_takes() {
+        value("def rise(Flow flow, int n) { n }");
+        Fault fault = fault("rise('a', 3)");
+        assertEquals("wrong-arguments", fault.name());
+        assertTrue(
+                fault.message().startsWith("The method rise was given (text, number). It takes (Flow flow, int n). "),
+                fault::message);
+        assertEquals("wrong-arguments", fault("def own(int n) { n }\nown('a')").name());
+    }
+
+    @Test
+    void a_closure_that_is_called_with_what_it_does_not_take_says_what_it_takes() {
+        assertTrue(fault("k = { int a, b -> a }\nk('x')")
+                .message()
+                .startsWith("The closure k was given (text). It takes (int a, b). "));
+        assertTrue(fault("[1].each { a, b -> a }")
+                .message()
+                .startsWith("A closure was given (number). It takes (a, b). "));
+    }
+
+    @Test
+    void a_variable_that_is_called_is_told_to_be_no_method() {
+        assertTrue(
+                fault("y = 5\ny()").message().startsWith("The variable y was called like a method. It holds a number"));
     }
 
     @Test
