@@ -155,9 +155,9 @@ public final class ControlWords implements Words {
         if (value instanceof CharSequence text) {
             value = Quantities.parse(text.toString());
         }
-        return value instanceof Ratio share
-                ? share
-                : Wanted.head(value, "the choice minimumHead: of " + word).over(design.head());
+        String place = "the choice minimumHead: of " + word;
+        boolean share = value instanceof Ratio || value instanceof Number;
+        return share ? Wanted.ratio(value, place) : Wanted.head(value, place).over(design.head());
     }
 
     static Duty point(Object design, String word) {
