@@ -50,6 +50,9 @@ final class Described {
         if (Collection.class.isAssignableFrom(type)) {
             return "list";
         }
+        if (type.getPackageName().isEmpty()) {
+            return type.getSimpleName(); // a class of the user's, under the name that the user gave it
+        }
         return type == Dense.class ? "liquid" : spaced(type.getSimpleName());
     }
 

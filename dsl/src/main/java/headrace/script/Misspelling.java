@@ -1,5 +1,6 @@
 package headrace.script;
 
+import groovy.lang.MetaMethod;
 import groovy.lang.MissingMethodException;
 import groovy.lang.MissingPropertyException;
 import groovy.lang.Script;
@@ -12,6 +13,10 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.codehaus.groovy.runtime.InvokerHelper;
 
 /** Turns what Groovy says about a name that it does not know into an answer that names the nearest that exist. */
 public final class Misspelling {
@@ -78,12 +83,11 @@ public final class Misspelling {
     }
 
     private static Refusal member(String name, Class<?> type) {
-        List<String> names = Arrays.stream(type.getMethods())
+        Set<String> names = new TreeSet<>();
+        Arrays.stream(type.getMethods())
                 .filter(method -> method.getDeclaringClass() != Object.class)
-                .map(Method::getName)
-                .distinct()
-                .sorted()
-                .toList();
+                .forEach(method -> names.add(method.getName()));
+        added(type).forEach(method -> names.add(method.getName()));
         List<String> near = Nearest.to(name, names);
         String owner = Described.type(type);
         boolean exists = names.contains(name);
@@ -102,10 +106,22 @@ public final class Misspelling {
                 "An example: " + word.example());
     }
 
+    /** Returns what Groovy adds to the methods of a class, such as {@code collect} to those of a list. */
+    private static List<MetaMethod> added(Class<?> type) {
+        return InvokerHelper.getMetaClass(type).getMetaMethods().stream()
+                .filter(method -> method.getDeclaringClass().getTheClass() != Object.class)
+                .toList();
+    }
+
     private static String parameters(String name, Class<?> type) {
-        return Nearest.either(Arrays.stream(type.getMethods())
+        Stream<Class<?>[]> own = Arrays.stream(type.getMethods())
                 .filter(method -> method.getName().equals(name))
-                .map(method -> described(method.getParameterTypes()))
+                .map(Method::getParameterTypes);
+        Stream<Class<?>[]> more = added(type).stream()
+                .filter(method -> method.getName().equals(name))
+                .map(MetaMethod::getNativeParameterTypes);
+        return Nearest.either(Stream.concat(own, more)
+                .map(Misspelling::described)
                 .distinct()
                 .sorted()
                 .toList());

@@ -39,6 +39,18 @@ class MisspellingTest {
     }
 
     @Test
+    void a_misspelt_method_that_groovy_adds_is_answered_with_the_nearest() {
+        assertTrue(refused(UNKNOWN_WORD, "[1, 2].colect { it }").contains("The nearest is collect"));
+        assertTrue(refused(WRONG_ARGUMENTS, "[1, 2].collate('x', 'y', 'z')").contains("It takes an int"));
+    }
+
+    @Test
+    void a_class_of_the_users_keeps_its_name() {
+        assertTrue(
+                refused(UNKNOWN_WORD, "class Pt { int depth }\nnew Pt().deph()").startsWith("Asked a Pt for 'deph'"));
+    }
+
+    @Test
     void a_word_that_is_like_nothing_is_answered_with_where_to_look() {
         assertTrue(refused(UNKNOWN_WORD, "xyzzyx(3)").contains("help() lists the words"));
     }
