@@ -5,7 +5,10 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Power;
+import headrace.units.Ratio;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A variable-speed drive: its rating and its loss at the reference point, 90 % of the rated frequency and 100 % of the
@@ -26,14 +29,42 @@ import java.util.List;
  * @param name what it is, such as {@code drive for 5.5 kW, reference losses}
  * @param rated the rated power of its motor
  * @param referenceLoss its loss at the reference point
+ * @param extras what else is stated of it
  * @param basis where the loss comes from
  */
-public record Drive(String name, Power rated, Power referenceLoss, Basis basis) implements Traced {
+public record Drive(String name, Power rated, Power referenceLoss, Extras extras, Basis basis) implements Traced {
     private static final double ROUNDING = 1e-9;
     private static final double IE2_SHARE = 0.75;
+    private static final double IE1_SHARE = 1.25;
 
     /** kVA, kW of the motor, kW of loss, cos phi; ordered by kW. */
     private static final List<double[]> TABLE = PublishedTable.rows("drives-eu-2019-1781.csv");
+
+    /**
+     * What may be stated of a drive beyond its reference loss.
+     *
+     * @param declared its losses between several declared points, if it has them
+     * @param magnetisingCurrent the magnetising current of its motor as a share of the motor's rated current: with it
+     *     the current is √(m² + (1 − m²)·t²) instead of the torque current {@code t} alone; 0 unless stated
+     * @param standby what it takes while the pump stands still, 0 unless stated
+     */
+    public record Extras(Optional<DriveLosses> declared, Ratio magnetisingCurrent, Power standby) {
+        /** Nothing else stated. */
+        public static final Extras NONE = new Extras(Optional.empty(), Ratio.ZERO, Power.ZERO);
+
+        /** Refuses a share or a power that cannot be. */
+        public Extras {
+            double share = magnetisingCurrent.value();
+            if (!(share >= 0 && share < 1) || standby.watts() < 0) {
+                throw new Refusal(
+                        DriveProblem.IMPOSSIBLE_LOSSES,
+                        "Asked for a drive with a magnetising current of " + magnetisingCurrent
+                                + " and a standby power of " + standby,
+                        "The magnetising current is a share of rated current below 100 %, and no power is below 0",
+                        "Common are 20 to 60 % and a few watts");
+            }
+        }
+    }
 
     /** Refuses a drive without a rating or without a loss. */
     public Drive {
@@ -63,13 +94,57 @@ public record Drive(String name, Power rated, Power referenceLoss, Basis basis) 
                 name,
                 motorRated,
                 referenceLoss,
+                Extras.NONE,
                 Basis.of(name + ": loses " + referenceLoss
                         + " at 90 % frequency and 100 % torque current, as stated by the user"));
     }
 
+    /** Returns a drive by the losses that are declared for it at several points. */
+    public static Drive declared(Power motorRated, DriveLosses losses) {
+        String name = "drive for " + motorRated;
+        Extras extras = new Extras(Optional.of(losses), Ratio.ZERO, Power.ZERO);
+        return new Drive(name, motorRated, losses.referenceLoss(), extras, Basis.of(name + ": " + losses.statement()));
+    }
+
+    /**
+     * Returns this drive with the magnetising current of its motor counted, as a share of the motor's rated current.
+     */
+    public Drive withMagnetisingCurrent(Ratio share) {
+        return with(
+                new Extras(extras.declared, share, extras.standby),
+                "magnetising current " + share + " of the motor's rated current");
+    }
+
+    /** Returns this drive with what it takes while the pump stands still. */
+    public Drive withStandby(Power standby) {
+        return with(
+                new Extras(extras.declared, extras.magnetisingCurrent, standby),
+                standby + " standby, as stated by the user");
+    }
+
+    private Drive with(Extras other, String choice) {
+        return new Drive(name, rated, referenceLoss, other, basis.with(name + ": " + choice));
+    }
+
+    /**
+     * Returns the efficiency class by the loss at the reference point: 0 above 125 % of the reference losses of EU
+     * 2019/1781, 2 at 75 % of them or below, 1 between; none for a rating that its table does not hold.
+     */
+    public OptionalInt ieClass() {
+        Optional<double[]> row = row(rated);
+        if (row.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        double share = referenceLoss.toKilowatts() / row.get()[2];
+        if (share <= IE2_SHARE * (1 + ROUNDING)) {
+            return OptionalInt.of(2);
+        }
+        return OptionalInt.of(share <= IE1_SHARE * (1 + ROUNDING) ? 1 : 0);
+    }
+
     @Override
     public Notes notes() {
-        return Notes.NONE;
+        return extras.declared.map(DriveLosses::notes).orElse(Notes.NONE);
     }
 
     @Override
@@ -77,12 +152,16 @@ public record Drive(String name, Power rated, Power referenceLoss, Basis basis) 
         return name;
     }
 
-    private static Drive published(Power motorRated, double share, String label) {
+    private static Optional<double[]> row(Power motorRated) {
         double kilowatts = motorRated.toKilowatts();
         double least = TABLE.get(0)[1];
-        double[] row = TABLE.stream()
+        return TABLE.stream()
                 .filter(each -> kilowatts >= least * (1 - ROUNDING) && each[1] >= kilowatts * (1 - ROUNDING))
-                .findFirst()
+                .findFirst();
+    }
+
+    private static Drive published(Power motorRated, double share, String label) {
+        double[] row = row(motorRated)
                 .orElseThrow(() -> new Refusal(
                         DriveProblem.RATING_OUTSIDE_TABLE,
                         "Asked for a drive for a motor of " + motorRated,
@@ -94,6 +173,7 @@ public record Drive(String name, Power rated, Power referenceLoss, Basis basis) 
                 name,
                 motorRated,
                 loss,
+                Extras.NONE,
                 Basis.of(name + ": " + loss
                         + " lost at 90 % frequency and 100 % torque current (EU 2019/1781 Annex I Table 6)"));
     }

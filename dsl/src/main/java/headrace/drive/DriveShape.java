@@ -42,9 +42,14 @@ public record DriveShape(double standing, double current, double square, double 
         }
     }
 
-    double at(double frequency, double torqueCurrent) {
-        double slope = current + switching * frequency / REFERENCE_FREQUENCY;
-        return standing + (slope + square * torqueCurrent) * torqueCurrent;
+    /** Returns the losses of a drive of that reference loss. */
+    DriveTerms.Watts times(double referenceWatts) {
+        return new DriveTerms.Watts(
+                referenceWatts * standing,
+                0,
+                referenceWatts * current,
+                referenceWatts * switching / REFERENCE_FREQUENCY,
+                referenceWatts * square);
     }
 
     String statement() {

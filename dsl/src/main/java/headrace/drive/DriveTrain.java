@@ -6,6 +6,8 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Power;
 import headrace.units.Ratio;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -27,26 +29,56 @@ public final class DriveTrain implements Traced {
     /** Loads and speeds that differ by this share count as the same. */
     static final double ROUNDING = 1e-9;
 
+    private static final double MOST_CABLE_LOSS = 0.2;
+
     private final Motor motor;
     private final Drive drive;
     private final LossModel model;
     private final LossCurve losses;
+    private final Ratio cableLoss;
 
-    private DriveTrain(Motor motor, Drive drive, LossModel model) {
+    private DriveTrain(Motor motor, Drive drive, LossModel model, Ratio cableLoss) {
         this.motor = motor;
         this.drive = drive;
         this.model = model;
+        this.cableLoss = cableLoss;
         this.losses = drive == null ? model.onMains(motor) : model.withDrive(motor, drive);
     }
 
     /** Returns a motor with its drive. */
     public static DriveTrain of(Motor motor, Drive drive, LossModel model) {
-        return new DriveTrain(motor, drive, model);
+        return new DriveTrain(motor, drive, model, Ratio.ZERO);
     }
 
     /** Returns a motor on the mains. */
     public static DriveTrain onMains(Motor motor, LossModel model) {
-        return new DriveTrain(motor, null, model);
+        return new DriveTrain(motor, null, model, Ratio.ZERO);
+    }
+
+    /**
+     * Returns this motor and drive behind cables and filters that lose a share of what passes to drive or motor.
+     *
+     * @param share the loss over what drive or motor takes, 0 to 20 %
+     */
+    public DriveTrain withCableLoss(Ratio share) {
+        if (!(share.value() >= 0 && share.value() <= MOST_CABLE_LOSS)) {
+            throw new Refusal(
+                    DriveProblem.IMPOSSIBLE_LOSSES,
+                    "Asked for cables and filters that lose " + share,
+                    "The share lies from 0 to 20 %",
+                    "Common are 1 to 3 %");
+        }
+        return new DriveTrain(motor, drive, model, share);
+    }
+
+    /** Returns what cables and filters lose, as a share of what drive or motor takes. */
+    public Ratio cableLoss() {
+        return cableLoss;
+    }
+
+    /** Returns what is taken from the wire while the pump stands still: the standby power of the drive. */
+    public Power standby() {
+        return drive == null ? Power.ZERO : drive.extras().standby();
     }
 
     /** Returns the motor. */
@@ -66,12 +98,12 @@ public final class DriveTrain implements Traced {
 
     /** Returns the same motor and drive with another loss model. */
     public DriveTrain with(LossModel other) {
-        return new DriveTrain(motor, drive, other);
+        return new DriveTrain(motor, drive, other, cableLoss);
     }
 
     /** Returns the same motor without its drive. */
     public DriveTrain bypassed() {
-        return new DriveTrain(motor, null, model);
+        return new DriveTrain(motor, null, model, cableLoss);
     }
 
     /**
@@ -81,7 +113,8 @@ public final class DriveTrain implements Traced {
      * @param speedRatio the speed as a share of the motor's rated speed, above 0
      */
     public double inputWatts(double shaftWatts, double speedRatio) {
-        return shaftWatts + losses.watts(shaftWatts, speedRatio);
+        double taken = shaftWatts + losses.watts(shaftWatts, speedRatio);
+        return taken + cableLoss.value() * taken;
     }
 
     /**
@@ -101,17 +134,41 @@ public final class DriveTrain implements Traced {
                     "The power must not be below 0 and the speed must be above 0",
                     "Leave a stopped pump out instead");
         }
-        return new Losses(shaft, losses.parts(watts, speed), notesAt(watts, speed), basis());
+        return new Losses(shaft, parts(watts, speed), notesAt(watts, speed), basis());
+    }
+
+    private List<Losses.Part> parts(double watts, double speed) {
+        List<Losses.Part> parts = losses.parts(watts, speed);
+        if (cableLoss.value() == 0) {
+            return parts;
+        }
+        Power lost = Power.watts(cableLoss.value() * (watts + losses.watts(watts, speed)));
+        List<Losses.Part> all = new ArrayList<>(parts);
+        all.add(new Losses.Part(Losses.Place.CABLE_AND_FILTER, "cable and filter", lost));
+        return all;
     }
 
     @Override
     public Notes notes() {
-        return motor.notes();
+        Notes notes = motor.notes().and(model.notes());
+        if (drive == null) {
+            return notes;
+        }
+        boolean unused = drive.extras().declared().isPresent() && !model.usesDeclaredLosses();
+        return unused
+                ? notes.with(
+                        DriveProblem.DECLARED_LOSSES_UNUSED,
+                        "The " + drive + " has losses declared at several points; the loss model '" + model.name()
+                                + "' does not use them")
+                : notes.and(drive.notes());
     }
 
     @Override
     public Basis basis() {
         Basis both = drive == null ? motor.basis() : motor.basis().and(drive.basis());
+        if (cableLoss.value() > 0) {
+            both = both.with("cables and filters lose " + cableLoss + " of what passes, as stated by the user");
+        }
         return both.with("loss model '" + model.name() + "': " + model.statement());
     }
 
@@ -122,7 +179,7 @@ public final class DriveTrain implements Traced {
 
     /** Below rated speed the motor gives its rated torque, so its power shrinks with the speed. */
     private Notes notesAt(double shaftWatts, double speed) {
-        double allowed = motor.rated().watts() * Math.min(1, speed);
+        double allowed = motor.usable().watts() * Math.min(1, speed);
         Notes notes = losses.notes(shaftWatts, speed);
         if (shaftWatts <= allowed * (1 + ROUNDING)) {
             return notes;

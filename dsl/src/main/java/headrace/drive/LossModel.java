@@ -1,5 +1,6 @@
 package headrace.drive;
 
+import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import java.util.List;
 
@@ -21,6 +22,16 @@ public interface LossModel {
      */
     boolean followsLoad();
 
+    /** Returns whether losses that are declared for a drive at several points are used; else its reference loss is. */
+    default boolean usesDeclaredLosses() {
+        return false;
+    }
+
+    /** Returns what is to be said of the model whatever the load, such as how well it fits its points. */
+    default Notes notes() {
+        return Notes.NONE;
+    }
+
     /** Returns the losses of a motor with a drive. */
     LossCurve withDrive(Motor motor, Drive drive);
 
@@ -29,7 +40,12 @@ public interface LossModel {
 
     /** Returns the models that ship with this package, the one to use first at the front. */
     static List<LossModel> all() {
-        return List.of(SeparateLosses.ASSUMED, new CombinedLosses(), new ConstantEfficiency());
+        return List.of(SeparateLosses.ASSUMED, new CombinedLosses(), new ConstantEfficiency(), new HandbookLosses());
+    }
+
+    /** Returns the models of those that are put beside each other where nobody chose: they follow load and speed. */
+    static List<LossModel> compared() {
+        return List.of(SeparateLosses.ASSUMED, new CombinedLosses());
     }
 
     /**

@@ -22,7 +22,9 @@ public record Losses(Power shaft, List<Part> parts, Notes notes, Basis basis) im
         /** The drive. */
         DRIVE,
         /** Motor and drive together, where the model does not tell them apart. */
-        MOTOR_AND_DRIVE
+        MOTOR_AND_DRIVE,
+        /** Cable and filters between the mains, the drive and the motor. */
+        CABLE_AND_FILTER
     }
 
     /**

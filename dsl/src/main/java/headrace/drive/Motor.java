@@ -17,8 +17,9 @@ import java.util.Optional;
  *   <dt>Units
  *   <dd>The rated power is what it gives at its shaft.
  *   <dt>Limits
- *   <dd>Efficiency classes from 0.12 to 1000 kW, premium motors from 1 to 200 hp. A class is what the motor must reach
- *       at least: the motor on site may do better, and its losses differ by the tolerance of its test.
+ *   <dd>Derated by place as {@link Site} says. Efficiency classes from 0.12 to 1000 kW, premium motors from 1 to 200
+ *       hp. A class is what the motor must reach at least: the motor on site may do better, and its losses differ by
+ *       the tolerance of its test.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code RATING_OUTSIDE_TABLE} or {@code IMPOSSIBLE_EFFICIENCY}.
  *   <dt>Source
@@ -31,11 +32,23 @@ import java.util.Optional;
  * @param poles the number of poles
  * @param fullLoadEfficiency shaft power over input at rated power, above 0 and below 1
  * @param statedSpeed the speed at rated power, where it was stated
+ * @param site where it stands
  * @param basis where the efficiency comes from
  */
 public record Motor(
-        String name, Power rated, int poles, Ratio fullLoadEfficiency, Optional<Speed> statedSpeed, Basis basis)
+        String name,
+        Power rated,
+        int poles,
+        Ratio fullLoadEfficiency,
+        Optional<Speed> statedSpeed,
+        Site site,
+        Basis basis)
         implements Traced {
+    /** The most by which a motor turns slower than synchronous at full load; the bound is ours. */
+    static final double MOST_SLIP = 0.15;
+
+    private static final double ROUNDING = 1e-9;
+    private static final int[] MAINS_HERTZ = {50, 60};
     private static final List<double[]> PREMIUM = PublishedTable.rows("motors-10-cfr-431-25.csv");
 
     /** Refuses a rating, a speed or an efficiency that cannot be. */
@@ -76,6 +89,7 @@ public record Motor(
                 poles,
                 efficiency,
                 Optional.empty(),
+                Site.ORDINARY,
                 Basis.of(name + ": " + efficiency + " at full load, the least its class allows (EU 2019/1781 Annex I,"
                         + " 50 Hz)"));
     }
@@ -104,12 +118,63 @@ public record Motor(
                 poles,
                 fullLoadEfficiency,
                 Optional.empty(),
+                Site.ORDINARY,
                 Basis.of(name + ": " + fullLoadEfficiency + " at full load, as stated by the user"));
     }
 
     /** Returns this motor with the speed at rated power that stands on its plate. */
     public Motor atRatedSpeed(Speed speed) {
-        return new Motor(name, rated, poles, fullLoadEfficiency, Optional.of(speed), basis);
+        return new Motor(name, rated, poles, fullLoadEfficiency, Optional.of(speed), site, basis);
+    }
+
+    /** Returns this motor where it stands: on a mountain or in hot air it gives less than its rated power. */
+    public Motor at(Site place) {
+        return new Motor(name, rated, poles, fullLoadEfficiency, statedSpeed, place, basis);
+    }
+
+    /** Returns the power that it gives where it stands. */
+    public Power usable() {
+        return rated.times(site.usable());
+    }
+
+    /**
+     * Returns the synchronous speed on 50 or 60 Hz that belongs to a rated speed, none if no slip of up to 15 % leads
+     * to it.
+     */
+    public Optional<Speed> synchronousSpeed(Speed ratedSpeed) {
+        for (int hertz : MAINS_HERTZ) {
+            Speed synchronous = Speed.revolutionsPerMinute(120.0 * hertz / poles);
+            double share = ratedSpeed.over(synchronous).value();
+            if (share >= 1 - MOST_SLIP - ROUNDING && share <= 1 + ROUNDING) {
+                return Optional.of(synchronous);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Returns the torque on the mains as a share of rated, by the slip at a measured speed: slip goes with torque.
+     *
+     * @param measured the speed, at most the synchronous one
+     * @throws Refusal with {@code SLIP_UNKNOWN} if the rated speed is not stated, leaves no slip, or the speed is above
+     *     the synchronous one
+     */
+    public Ratio torqueBySlip(Speed measured) {
+        Optional<Speed> synchronous = statedSpeed.flatMap(this::synchronousSpeed);
+        double full =
+                synchronous.map(speed -> speed.si() - statedSpeed.get().si()).orElse(0.0);
+        double now = synchronous.map(speed -> speed.si() - measured.si()).orElse(0.0);
+        if (!(full > 0 && now >= 0)) {
+            throw new Refusal(
+                    DriveProblem.SLIP_UNKNOWN,
+                    "Asked for the load of the " + name + " by its slip at " + measured,
+                    statedSpeed
+                            .map(speed -> "Its rated speed is " + speed
+                                    + "; it must lie below the synchronous speed, and the measured one not above that")
+                            .orElse("Its rated speed is not stated"),
+                    "State the rated speed from the plate with ratedSpeed:, and measure to 1 rpm");
+        }
+        return Ratio.of(now / full);
     }
 
     /** Returns the losses at rated power and speed. */
@@ -119,7 +184,13 @@ public record Motor(
 
     @Override
     public Notes notes() {
-        return Notes.NONE;
+        if (site.usable().value() >= 1 - ROUNDING) {
+            return Notes.NONE;
+        }
+        return Notes.NONE.with(
+                DriveProblem.MOTOR_DERATED,
+                "At " + site + " the motor gives " + usable() + " of its rated " + rated
+                        + " (1 % less for 100 m above 1000 m and for 1 K above 40 °C; common practice, from memory)");
     }
 
     @Override
@@ -154,6 +225,7 @@ public record Motor(
                 poles,
                 efficiency,
                 Optional.empty(),
+                Site.ORDINARY,
                 Basis.of(name + ": " + efficiency + " at full load (10 CFR 431.25 Table 1, 60 Hz)"));
     }
 }

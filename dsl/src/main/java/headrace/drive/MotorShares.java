@@ -45,20 +45,16 @@ public record MotorShares(double copper, double magnetising, double iron, double
         }
     }
 
-    double copperAt(double torque) {
-        return copper * (magnetising + (1 - magnetising) * torque * torque);
-    }
-
-    double ironAt(double speedRatio) {
-        return iron * speedRatio * Math.sqrt(speedRatio);
-    }
-
-    double frictionAt(double speedRatio) {
-        return friction * speedRatio * speedRatio * Math.sqrt(speedRatio);
-    }
-
-    double strayAt(double torque, double speedRatio) {
-        return stray * torque * torque * speedRatio;
+    /** Returns the losses of a motor divided so. */
+    MotorTerms of(Motor motor) {
+        double watts = motor.fullLoadLoss().watts();
+        MotorTerms.Watts parts = new MotorTerms.Watts(
+                watts * copper * magnetising,
+                watts * copper * (1 - magnetising),
+                watts * iron,
+                watts * friction,
+                watts * stray);
+        return new MotorTerms(motor.rated().watts(), parts, 1.5, 2.5);
     }
 
     String statement() {

@@ -11,9 +11,10 @@ import java.util.Optional;
  *
  * @param bin the share of design flow and the hours
  * @param flow the flow
- * @param state where the pump set runs; none at no flow, where it stands still and takes nothing
+ * @param state where the pump set runs; none at no flow, where it stands still
+ * @param standby what is taken from the wire while it stands still
  */
-public record BinResult(LoadBin bin, Flow flow, Optional<SteadyState> state) {
+public record BinResult(LoadBin bin, Flow flow, Optional<SteadyState> state, Power standby) {
     /** Returns the power into the pump's shaft. */
     public Power shaftPower() {
         return state.map(at -> at.point().shaftPower()).orElse(Power.ZERO);
@@ -21,7 +22,7 @@ public record BinResult(LoadBin bin, Flow flow, Optional<SteadyState> state) {
 
     /** Returns the power from the wire. */
     public Power wirePower() {
-        return state.map(at -> at.point().wirePower()).orElse(Power.ZERO);
+        return state.map(at -> at.point().wirePower()).orElse(standby);
     }
 
     /** Returns what the liquid takes up in the hours of the bin. */

@@ -1,6 +1,8 @@
 package headrace.energy;
 
 import headrace.control.ControlLaw;
+import headrace.control.Demand;
+import headrace.control.LoopState;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
 import headrace.problem.Notes;
@@ -11,6 +13,7 @@ import headrace.units.Energy;
 import headrace.units.EnergyPrice;
 import headrace.units.Flow;
 import headrace.units.Money;
+import headrace.units.Power;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,13 +40,14 @@ public record LawYear(ControlLaw law, List<BinResult> bins, Money cost, Notes no
         Notes notes = year.profile().notes();
         Basis basis =
                 year.profile().basis().with("load: " + year.profile().name() + ", flow as a share of " + design.flow());
+        Power standby = standby(law, set);
         for (LoadBin bin : year.profile().bins()) {
             Work.poll();
             Flow flow = design.flow().times(bin.flowFraction());
             Optional<SteadyState> state =
                     flow.si() > 0 ? Optional.of(SteadyState.of(law, set, flow)) : Optional.empty();
-            bins.add(new BinResult(bin, flow, state));
-            notes = notes.and(state.map(SteadyState::notes).orElseGet(() -> off(bin)));
+            bins.add(new BinResult(bin, flow, state, standby));
+            notes = notes.and(state.map(SteadyState::notes).orElseGet(() -> off(bin, standby)));
             basis = basis.and(state.map(SteadyState::basis).orElse(Basis.NONE));
         }
         Money cost = year.price().of(sum(bins, BinResult::wireEnergy));
@@ -82,10 +86,17 @@ public record LawYear(ControlLaw law, List<BinResult> bins, Money cost, Notes no
         return bins.stream().map(part).reduce(Energy.ZERO, Energy::plus);
     }
 
-    private static Notes off(LoadBin bin) {
+    /** A motor on the mains is switched off without a drive that waits. */
+    private static Power standby(ControlLaw law, PumpSet set) {
+        boolean mains = law.demand(new LoopState(Flow.ZERO), set) instanceof Demand.FullSpeedOnMains;
+        return mains ? Power.ZERO : set.driveTrain().standby();
+    }
+
+    private static Notes off(LoadBin bin, Power standby) {
+        String taken = standby.si() > 0 ? standby + " of standby power" : "nothing";
         return Notes.NONE.with(
                 EnergyProblem.PUMP_OFF,
-                "In the " + bin.hours() + " at no flow the pump stands still and takes nothing; a pump that is left"
-                        + " running takes more");
+                "In the " + bin.hours() + " at no flow the pump stands still and takes " + taken
+                        + "; a pump that is left" + " running takes more");
     }
 }

@@ -85,6 +85,25 @@ public record OperatingPoint(
         return atSpeed(set.onMains(), flow, set.ratedSpeed());
     }
 
+    /**
+     * Returns the point at a flow with the motor on the mains at the speed that its slip leaves at this load, without
+     * the losses of a drive.
+     *
+     * @throws Refusal as {@link PumpSet#speedOnMains} and {@link headrace.curve.PumpCurve#at}
+     */
+    public static OperatingPoint onMainsBySlip(PumpSet set, Flow flow) {
+        PumpSet mains = set.onMains();
+        Speed speed = mains.speedOnMains(flow);
+        OperatingPoint point = of(mains, mains.curve().atSpeed(speed).at(flow));
+        return new OperatingPoint(
+                point.point,
+                point.speedRatio,
+                point.hydraulicPower,
+                point.losses,
+                point.notes,
+                point.basis.with("speed on the mains by slip: n = n_sync·(1 − slip·T/T_N), " + speed));
+    }
+
     private static OperatingPoint of(PumpSet set, CurvePoint point) {
         Ratio speedRatio = point.speed().over(set.ratedSpeed());
         Losses losses = set.driveTrain().lossesAt(point.shaftPower(), speedRatio);

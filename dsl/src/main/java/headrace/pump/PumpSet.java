@@ -1,9 +1,11 @@
 package headrace.pump;
 
 import headrace.curve.PumpCurve;
+import headrace.drive.DriveProblem;
 import headrace.drive.DriveTrain;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
+import headrace.numeric.Roots;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -11,6 +13,7 @@ import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Power;
 import headrace.units.Speed;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A pump with its motor, its drive and the range of speeds that these allow.
@@ -23,7 +26,7 @@ import headrace.units.Speed;
  *       then be one at which a motor of that many poles can run at full load: 85 to 100 % of its synchronous speed at
  *       50 or 60 Hz. Where the least speed is not stated, 25 % of rated speed is assumed and noted. The greatest speed
  *       is the rated speed unless stated. That the speed of a motor on the mains rises a little at part load is left
- *       out.
+ *       out unless asked for by {@link #speedOnMains}.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code MOTOR_SPEED_MISMATCH}, {@code IMPOSSIBLE_SPEED_RANGE} or {@code DRIVE_MISSING}.
  *   <dt>Source
@@ -34,7 +37,6 @@ public final class PumpSet implements Traced {
     private static final double ROUNDING = 1e-9;
     private static final double ASSUMED_MINIMUM = 0.25;
     private static final double MOST_SLIP = 0.15;
-    private static final int[] MAINS_HERTZ = {50, 60};
     private static final int STEPS = 200;
 
     private final PumpCurve curve;
@@ -97,6 +99,36 @@ public final class PumpSet implements Traced {
     /** Returns this pump set with the motor on the mains: at rated speed, without the losses of a drive. */
     public PumpSet onMains() {
         return new PumpSet(curve, driveTrain.bypassed(), ratedSpeed, new Range(ratedSpeed, ratedSpeed, false));
+    }
+
+    /**
+     * Returns the speed on the mains at a flow: synchronous speed less the slip, which goes with the torque, {@code n =
+     * n_sync·(1 − slip·T/T_N)}, as the pump's own power at that speed decides.
+     *
+     * @throws Refusal with {@code SLIP_BEYOND_MOTOR} if the load would pull it more than 15 % below synchronous speed
+     */
+    public Speed speedOnMains(Flow flow) {
+        double synchronous = driveTrain
+                .motor()
+                .synchronousSpeed(ratedSpeed)
+                .orElse(ratedSpeed)
+                .si();
+        double slip = 1 - ratedSpeed.si() / synchronous;
+        double ratedTorque = driveTrain.motor().rated().watts() / ratedSpeed.si();
+        DoubleUnaryOperator excess = speed -> {
+            double torque = curve.shaftWatts(flow.si(), speed / curve.speed().si()) / speed;
+            return speed - synchronous * (1 - slip * torque / ratedTorque);
+        };
+        double least = synchronous * (1 - MOST_SLIP);
+        if (!(excess.applyAsDouble(least) <= 0)) {
+            throw new Refusal(
+                    DriveProblem.SLIP_BEYOND_MOTOR,
+                    "Asked for the speed of " + curve.name() + " on the mains at " + flow,
+                    "The load would pull the " + driveTrain.motor() + " more than 15 % below its synchronous "
+                            + Speed.radiansPerSecond(synchronous),
+                    "Choose a larger motor or less flow");
+        }
+        return Speed.radiansPerSecond(Roots.between(excess, least, synchronous));
     }
 
     /** Returns the pump's curves. */
@@ -209,7 +241,7 @@ public final class PumpSet implements Traced {
                 at = q;
             }
         }
-        Power rated = driveTrain.motor().rated();
+        Power rated = driveTrain.motor().usable();
         if (most <= rated.watts() * (1 + ROUNDING)) {
             return Notes.NONE;
         }
@@ -231,12 +263,8 @@ public final class PumpSet implements Traced {
     }
 
     private static void requirePossible(Speed rated, Motor motor, PumpCurve curve) {
-        for (int hertz : MAINS_HERTZ) {
-            double synchronous = 2 * hertz * 60.0 / motor.poles();
-            double share = rated.toRevolutionsPerMinute() / synchronous;
-            if (share >= 1 - MOST_SLIP - ROUNDING && share <= 1 + ROUNDING) {
-                return;
-            }
+        if (motor.synchronousSpeed(rated).isPresent()) {
+            return;
         }
         boolean stated = motor.statedSpeed().isPresent();
         double at50 = 6000.0 / motor.poles();

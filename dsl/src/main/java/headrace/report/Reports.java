@@ -11,6 +11,7 @@ import headrace.curve.SpeedCollapse;
 import headrace.curve.TrimComparison;
 import headrace.data.Table;
 import headrace.drive.Drive;
+import headrace.drive.LossModel;
 import headrace.drive.Motor;
 import headrace.energy.LoadProfile;
 import headrace.energy.StrategyComparison;
@@ -42,7 +43,8 @@ public final class Reports {
             new Report<>(TrimComparison.class, CurveChoiceReports::trims),
             new Report<>(SpeedCollapse.class, CurveChoiceReports::speeds),
             new Report<>(Motor.class, SetReports::motor),
-            new Report<>(Drive.class, SetReports::drive),
+            new Report<>(Drive.class, LossReports::drive),
+            new Report<>(LossModel.class, LossReports::model),
             new Report<>(PumpSet.class, SetReports::pumpSet),
             new Report<>(SystemCurve.class, SetReports::systemCurve),
             new Report<>(ControlLaw.class, SetReports::controlLaw),

@@ -32,13 +32,12 @@ final class SetReports {
                 .fact("efficiency at full load", motor.fullLoadEfficiency())
                 .fact("loss at full load", motor.fullLoadLoss())
                 .fact("stated speed", motor.statedSpeed())
+                .fact("gives where it stands", derated(motor))
                 .shown(motor);
     }
 
-    static Shown drive(Drive drive) {
-        return Composed.titled(PlainReports.capital(drive.name()))
-                .fact("loss at 90 % frequency and 100 % torque current", drive.referenceLoss())
-                .shown(drive, Caution.RESTART);
+    private static Optional<Power> derated(Motor motor) {
+        return motor.notes().isEmpty() ? Optional.empty() : Optional.of(motor.usable());
     }
 
     static Shown pumpSet(PumpSet set) {
@@ -55,6 +54,9 @@ final class SetReports {
                         "speed range",
                         set.minimumSpeed() + (set.minimumSpeedStated() ? "" : " (assumed)") + " to "
                                 + set.maximumSpeed());
+        if (set.driveTrain().cableLoss().si() > 0) {
+            composed.fact("cables and filters lose", set.driveTrain().cableLoss() + " of what passes");
+        }
         return set.hasDrive() ? composed.shown(set, Caution.RESTART) : composed.shown(set);
     }
 

@@ -44,8 +44,8 @@ public record LargestMinimumHead(PartLoadRule rule, List<MinimumHeadLimit> limit
         rule.requireLossesAtPartLoad(set);
         List<LossModel> models = new ArrayList<>();
         models.add(set.driveTrain().model());
-        for (LossModel model : LossModel.all()) {
-            if (model.followsLoad() && !model.name().equals(models.get(0).name())) {
+        for (LossModel model : LossModel.compared()) {
+            if (!model.name().equals(models.get(0).name())) {
                 models.add(model);
             }
         }

@@ -2,17 +2,21 @@ package headrace.script;
 
 import headrace.curve.PumpCurve;
 import headrace.drive.Drive;
+import headrace.drive.DriveLosses;
 import headrace.drive.DriveProblem;
 import headrace.drive.DriveTrain;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
+import headrace.drive.Site;
 import headrace.problem.Nearest;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
+import headrace.units.Length;
 import headrace.units.Power;
 import headrace.units.Quantities;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.Temperature;
 import java.util.List;
 import java.util.Map;
 
@@ -25,7 +29,7 @@ public final class DriveWords implements Words {
             + " EU 2019/1781 unless chosen otherwise.";
     private static final String DRIVE_EXAMPLE = "drive(5.5.kW)";
     private static final String SET =
-            "A pump with its motor and its drive; without a drive it turns at rated speed on the" + " mains.";
+            "A pump with its motor and its drive; without a drive it turns at rated speed on the mains.";
     private static final String SET_EXAMPLE = "pumpSet(curve, motor(5.5.kW, ie: 3, poles: 4), drive(5.5.kW))";
 
     @Override
@@ -48,11 +52,17 @@ public final class DriveWords implements Words {
                 "poles: 2, 4, 6 or 8; always needed",
                 "efficiency: efficiency at full load from the plate, instead of a class",
                 "premium: 'open' or 'enclosed', the US table at 60 Hz instead of a class",
-                "ratedSpeed: speed at full load from the plate; else the speed of the pump curve"
+                "ratedSpeed: speed at full load from the plate; else the speed of the pump curve",
+                "altitude: height above the sea; above 1000 m it gives less",
+                "ambient: temperature of the air; above 40 °C it gives less"
             })
     public static Motor motor(Map<String, ?> given, Object rated) {
-        Choices choices = Choices.of("motor", given, "ie", "poles", "efficiency", "premium", "ratedSpeed");
-        Motor motor = motor(choices, Wanted.power(rated, "the rated power of a motor"));
+        Choices choices =
+                Choices.of("motor", given, "ie", "poles", "efficiency", "premium", "ratedSpeed", "altitude", "ambient");
+        Motor motor = motor(choices, Wanted.power(rated, "the rated power of a motor"))
+                .at(new Site(
+                        choices.quantity("altitude", Length.KIND, Site.ORDINARY.altitude()),
+                        choices.quantity("ambient", Temperature.KIND, Site.ORDINARY.ambient())));
         return choices.has("ratedSpeed") ? motor.atRatedSpeed(choices.quantity("ratedSpeed", Speed.KIND)) : motor;
     }
 
@@ -90,11 +100,25 @@ public final class DriveWords implements Words {
             example = DRIVE_EXAMPLE,
             choices = {
                 "ie: efficiency class, 1 for the reference losses or 2 for three quarters of them; 1 unless chosen",
-                "loss: declared loss at 90 % frequency and 100 % torque current, instead of a class"
+                "loss: declared loss at 90 % frequency and 100 % torque current, instead of a class",
+                "points: declared losses, each a list of frequency, torque current and loss, instead of a class",
+                "magnetisingCurrent: of the motor, as a share of its rated current; not counted unless chosen",
+                "standby: power while the pump stands still; none unless chosen"
             })
     public static Drive drive(Map<String, ?> given, Object motorRated) {
-        Choices choices = Choices.of("drive", given, "ie", "loss");
-        Power rated = Wanted.power(motorRated, "the rated power of a drive");
+        Choices choices = Choices.of("drive", given, "ie", "loss", "points", "magnetisingCurrent", "standby");
+        Drive drive = drive(choices, Wanted.power(motorRated, "the rated power of a drive"));
+        if (choices.has("magnetisingCurrent")) {
+            drive = drive.withMagnetisingCurrent(choices.ratio("magnetisingCurrent"));
+        }
+        return choices.has("standby") ? drive.withStandby(choices.quantity("standby", Power.KIND)) : drive;
+    }
+
+    private static Drive drive(Choices choices, Power rated) {
+        if (choices.has("points")) {
+            return Drive.declared(
+                    rated, DriveLosses.of(LossWords.points(choices, "drive", "frequency, torque current and loss")));
+        }
         if (choices.has("loss")) {
             return Drive.declared(rated, choices.quantity("loss", Power.KIND));
         }
@@ -121,10 +145,11 @@ public final class DriveWords implements Words {
     /** Makes a pump set without a drive. */
     @Word(help = SET, example = SET_EXAMPLE)
     public static PumpSet pumpSet(Map<String, ?> given, Object curve, Object motor) {
-        Choices choices = Choices.of("pumpSet", given, "losses");
+        Choices choices = Choices.of("pumpSet", given, "losses", "cableLoss");
         return PumpSet.of(
                 Wanted.object(PumpCurve.class, curve, "the curve of a pump set"),
-                DriveTrain.onMains(Wanted.object(Motor.class, motor, "the motor of a pump set"), losses(choices)));
+                DriveTrain.onMains(Wanted.object(Motor.class, motor, "the motor of a pump set"), losses(choices))
+                        .withCableLoss(choices.ratio("cableLoss", Ratio.ZERO)));
     }
 
     /** Makes a pump set. */
@@ -140,16 +165,19 @@ public final class DriveWords implements Words {
             choices = {
                 "minimumSpeed: least speed of the drive, as a speed or a share of rated speed; 25 % is assumed, and noted",
                 "maximumSpeed: greatest speed, as a speed or a share of rated speed; rated speed unless chosen",
-                "losses: the loss model, 'separate' unless chosen; 'combined' or 'constant efficiency'"
+                "losses: the loss model, 'separate' unless chosen; 'combined', 'handbook', 'constant efficiency' or one of"
+                        + " lossModel(points: …)",
+                "cableLoss: what cables and filters lose, as a share of what passes; none unless chosen"
             })
     public static PumpSet pumpSet(Map<String, ?> given, Object curve, Object motor, Object drive) {
-        Choices choices = Choices.of("pumpSet", given, "minimumSpeed", "maximumSpeed", "losses");
+        Choices choices = Choices.of("pumpSet", given, "minimumSpeed", "maximumSpeed", "losses", "cableLoss");
         PumpSet set = PumpSet.of(
                 Wanted.object(PumpCurve.class, curve, "the curve of a pump set"),
                 DriveTrain.of(
-                        Wanted.object(Motor.class, motor, "the motor of a pump set"),
-                        Wanted.object(Drive.class, drive, "the drive of a pump set"),
-                        losses(choices)));
+                                Wanted.object(Motor.class, motor, "the motor of a pump set"),
+                                Wanted.object(Drive.class, drive, "the drive of a pump set"),
+                                losses(choices))
+                        .withCableLoss(choices.ratio("cableLoss", Ratio.ZERO)));
         if (choices.has("maximumSpeed")) {
             set = set.withMaximumSpeed(speed(choices, "maximumSpeed", set));
         }
@@ -158,7 +186,7 @@ public final class DriveWords implements Words {
 
     /** Returns a pump set with another loss model. */
     @Word(
-            help = "The same pump set with another loss model: 'separate', 'combined' or 'constant efficiency'.",
+            help = "The same pump set with another loss model, by its name or as lossModel makes it.",
             example = "withLosses(set, 'combined')")
     public static PumpSet withLosses(Object set, Object losses) {
         return Wanted.object(PumpSet.class, set, "the pump set of withLosses")

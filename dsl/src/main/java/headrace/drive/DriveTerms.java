@@ -1,0 +1,63 @@
+package headrace.drive;
+
+import headrace.problem.Notes;
+import headrace.units.Ratio;
+
+/**
+ * The losses of one drive in W over frequency {@code f} and torque current {@code i} as shares of their rated values:
+ * {@code c0 + c1·f + c2·i + c3·f·i + c4·i²}.
+ */
+record DriveTerms(
+        double ratedWatts, Watts watts, double magnetising, LossPoint.Range frequency, LossPoint.Range current) {
+    private static final LossPoint.Range ANY = new LossPoint.Range(0, Double.MAX_VALUE);
+
+    record Watts(double c0, double c1, double c2, double c3, double c4) {
+        double at(double frequency, double current) {
+            return c0 + c1 * frequency + (c2 + c3 * frequency + c4 * current) * current;
+        }
+    }
+
+    /** The declared losses of a drive where it has them, else its reference loss in an assumed shape. */
+    static DriveTerms of(Drive drive, DriveShape shape) {
+        double magnetising = drive.extras().magnetisingCurrent().value();
+        double rated = drive.rated().watts();
+        return drive.extras()
+                .declared()
+                .map(losses -> new DriveTerms(
+                        rated, losses.watts(), magnetising, losses.frequencies(), losses.torqueCurrents()))
+                .orElseGet(() ->
+                        new DriveTerms(rated, shape.times(drive.referenceLoss().watts()), magnetising, ANY, ANY));
+    }
+
+    double at(double frequency, double torqueCurrent) {
+        return watts.at(frequency, current(torqueCurrent));
+    }
+
+    /**
+     * The magnetising current stands at a right angle to the torque current, both as shares of their sum at rated load.
+     */
+    private double current(double torqueCurrent) {
+        return magnetising == 0
+                ? torqueCurrent
+                : Math.sqrt(
+                        magnetising * magnetising + (1 - magnetising * magnetising) * torqueCurrent * torqueCurrent);
+    }
+
+    Notes notes(double frequencyNow, double torqueCurrent) {
+        Notes notes = Notes.NONE;
+        if (torqueCurrent > 1 + DriveTrain.ROUNDING) {
+            notes = notes.with(
+                    DriveProblem.DRIVE_OVERLOAD,
+                    "The load takes " + Ratio.of(torqueCurrent)
+                            + " of the torque current for which the drive is rated");
+        }
+        if (!frequency.holds(frequencyNow) || !current.holds(current(torqueCurrent))) {
+            notes = notes.with(
+                    DriveProblem.PART_LOAD_OUTSIDE_MODEL,
+                    "The losses of the drive are declared for " + frequency + " frequency and " + current
+                            + " torque current, the load has " + Ratio.of(current(torqueCurrent)) + " at "
+                            + Ratio.of(frequencyNow));
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,37 @@
+package headrace.drive;
+
+/**
+ * The losses of one motor in W over torque {@code t} and speed {@code s} as shares of their rated values:
+ * {@code standing + copper·t² + iron·s^a + friction·s^b + stray·t²·s}.
+ */
+record MotorTerms(double ratedWatts, Watts watts, double ironExponent, double frictionExponent) {
+    record Watts(double standing, double copper, double iron, double friction, double stray) {}
+
+    double copper(double torque) {
+        return watts.standing + watts.copper * torque * torque;
+    }
+
+    double iron(double speed) {
+        return watts.iron * power(speed, ironExponent);
+    }
+
+    double friction(double speed) {
+        return watts.friction * power(speed, frictionExponent);
+    }
+
+    double stray(double torque, double speed) {
+        return watts.stray * torque * torque * speed;
+    }
+
+    double at(double torque, double speed) {
+        return copper(torque) + iron(speed) + friction(speed) + stray(torque, speed);
+    }
+
+    /** Returns a power, by multiplication and a square root where the exponent allows it: this runs in every loop. */
+    static double power(double base, double exponent) {
+        if (exponent == 1.5) {
+            return base * Math.sqrt(base);
+        }
+        return exponent == 2.5 ? base * base * Math.sqrt(base) : Math.pow(base, exponent);
+    }
+}
