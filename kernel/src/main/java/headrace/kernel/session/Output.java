@@ -18,7 +18,10 @@ public interface Output {
      */
     void show(MimeBundle bundle, Optional<String> id);
 
-    /** Shows something anew in the place where this name was shown before. */
+    /**
+     * Shows something anew in the place where this name was shown before. A bundle whose text is empty leaves the place
+     * empty: so ends the display of how far a calculation is.
+     */
     void update(MimeBundle bundle, String id);
 
     /**

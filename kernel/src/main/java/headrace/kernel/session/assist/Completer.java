@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds what could stand at the cursor. */
@@ -196,7 +197,7 @@ public final class Completer {
     /** Names that stand elsewhere in the cell, such as those of variables that it has not assigned yet. */
     private static Stream<String> written(String code, Cursor cursor) {
         List<Token> tokens = Tokens.of(code);
-        return java.util.stream.IntStream.range(0, tokens.size())
+        return IntStream.range(0, tokens.size())
                 .filter(i -> tokens.get(i).kind() == Kind.WORD
                         && tokens.get(i).start() != cursor.start()
                         && (i == 0 || !tokens.get(i - 1).is(".")))

@@ -2,6 +2,7 @@ package headrace.kernel.session.assist;
 
 import groovy.lang.MetaMethod;
 import headrace.kernel.session.Completion.Candidate;
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
@@ -85,7 +86,7 @@ final class Members {
 
     /** Returns the class that holds a primitive value, or the class itself. */
     static Class<?> boxed(Class<?> type) {
-        return java.lang.invoke.MethodType.methodType(type).wrap().returnType();
+        return MethodType.methodType(type).wrap().returnType();
     }
 
     private static List<Method> methods(Class<?> type) {

@@ -2,10 +2,10 @@ package headrace.kernel.session.groovy;
 
 import groovy.lang.Closure;
 import groovy.lang.Script;
-import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Completeness;
 import headrace.kernel.session.Completion;
+import headrace.kernel.session.Fault;
 import headrace.kernel.session.HistoryEntry;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
@@ -28,14 +28,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.codehaus.groovy.runtime.InvokerHelper;
-import org.codehaus.groovy.runtime.MethodClosure;
 
 /** A session whose cells are Groovy with the words of a script. */
 public final class GroovySession implements Session {
+    private static final Outcome UNTOLD = new Outcome.Failed(new Fault(
+            "Error",
+            "The cell failed, and so did the wording of it",
+            List.of("The cell failed, and so did the wording of it")));
+
     private final Variables variables = new Variables();
+    private final String mark = UUID.randomUUID().toString();
     private final CellCompiler compiler =
             new CellCompiler(ScriptLanguage.configuration(), words(), variables::callable);
     private final List<HistoryEntry> history = new ArrayList<>();
@@ -127,18 +133,22 @@ public final class GroovySession implements Session {
         units.choose();
         folder.choose();
         Console.lead(new Surroundings(output, faults, variables, places));
-        Progress progress = new Progress(run::stopAsked, output, "progress-" + name);
+        Progress progress = new Progress(run::stopAsked, output, mark + "-" + name);
         Outcome[] outcome = {new Outcome.Done()};
         try {
             Work.watched(progress, () -> outcome[0] = evaluate(name, code));
         } catch (Throwable thrown) {
+            // What is thrown while this is worded, such as when the memory is used up, must not look like success.
+            outcome[0] = UNTOLD;
             outcome[0] = new Outcome.Failed(faults.of(thrown));
         } finally {
             // A cell that swallowed the wish to stop was stopped all the same: what comes after it is not to run.
             if (run.stopAsked()) {
                 outcome[0] = new Outcome.Failed(faults.stopped(run.stoppedAt()));
             }
-            units = UnitSystem.current();
+            if (!run.wasLeftBehind()) {
+                units = UnitSystem.current();
+            }
             try {
                 progress.clear();
             } finally {
@@ -156,23 +166,10 @@ public final class GroovySession implements Session {
                 variables.keep(method, (Closure<?>) InvokerHelper.getMethodPointer(script, method));
             }
             Object value = script.run();
-            return value == null ? new Outcome.Done() : new Outcome.Value(shown(value));
+            return value == null ? new Outcome.Done() : new Outcome.Value(CellValue.shown(value, variables));
         } finally {
             compiler.forget(cell);
         }
-    }
-
-    /** A closure's own text would be a class name of the machinery. */
-    private MimeBundle shown(Object value) {
-        if (value instanceof MethodClosure method && variables.methods().containsValue(method)) {
-            String name = method.getMethod();
-            return MimeBundle.plain(name + variables.methodParameters().get(name) + ", a method of this session");
-        }
-        if (value instanceof Closure<?> closure) {
-            int parameters = closure.getMaximumNumberOfParameters();
-            return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
-        }
-        return Display.of(value);
     }
 
     @Override

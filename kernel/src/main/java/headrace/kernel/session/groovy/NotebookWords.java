@@ -29,8 +29,9 @@ public final class NotebookWords implements Words {
             choices = "place: the name of a place to show it in; none shows it beneath what is there")
     public static void show(Map<String, ?> given, Object value) {
         String place = Choices.of("show", given, "place").text("place", "");
-        MimeBundle bundle = Display.of(value);
         Optional<Surroundings> cell = Console.surroundings();
+        MimeBundle bundle =
+                cell.map(known -> CellValue.shown(value, known.variables())).orElseGet(() -> Display.of(value));
         if (cell.isEmpty()) {
             System.out.println(bundle.text());
         } else if (place.isEmpty()) {

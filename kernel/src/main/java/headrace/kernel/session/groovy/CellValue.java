@@ -1,0 +1,27 @@
+package headrace.kernel.session.groovy;
+
+import groovy.lang.Closure;
+import headrace.kernel.display.Display;
+import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.cell.Variables;
+import org.codehaus.groovy.runtime.MethodClosure;
+
+/**
+ * What is shown of a value of a cell: as everywhere, but for methods and closures, whose own text is the machinery's.
+ */
+final class CellValue {
+    private CellValue() {}
+
+    /** Returns what is shown of a value. */
+    static MimeBundle shown(Object value, Variables variables) {
+        if (value instanceof MethodClosure method && variables.methods().containsValue(method)) {
+            String name = method.getMethod();
+            return MimeBundle.plain(name + variables.methodParameters().get(name) + ", a method of this session");
+        }
+        if (value instanceof Closure<?> closure) {
+            int parameters = closure.getMaximumNumberOfParameters();
+            return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
+        }
+        return Display.of(value);
+    }
+}
