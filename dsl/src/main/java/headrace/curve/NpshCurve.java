@@ -126,6 +126,11 @@ public final class NpshCurve implements Traced {
         return Flow.cubicMetresPerSecond(high * ratio(speed));
     }
 
+    /** Returns the greatest flow with a reading, at a speed. */
+    public Flow highestTestedFlow(Speed speed) {
+        return Flow.cubicMetresPerSecond(tested * ratio(speed));
+    }
+
     /** Returns the least flow with a reading, at a speed. */
     public Flow lowestFlow(Speed speed) {
         return Flow.cubicMetresPerSecond(low * ratio(speed));

@@ -47,7 +47,7 @@ public record RegionHours(String law, Map<Zone, Time> hours, Time off, Notes not
             }
         }
         return new RegionHours(
-                year.law().name(), hours, off, notes, year.basis().with(region.toString()));
+                year.law().name(), hours, off, notes, year.basis().with("operating region: " + region));
     }
 
     /** Returns the hours in which the pump runs. */

@@ -87,17 +87,27 @@ public final class ParallelPumps {
 
     /** Returns the flow that all of them give together at a head in m, each on a falling stretch. Checks no range. */
     public double totalFlowAt(double metres) {
-        double sum = 0;
-        for (List<Stretch> shape : shapes) {
-            double greatest = 0;
-            for (Stretch stretch : shape) {
-                if (!stretch.rises() && metres >= stretch.lowest() && metres <= stretch.highest()) {
-                    greatest = Math.max(greatest, stretch.flowAt(metres));
-                }
+        return shapes.stream()
+                .mapToDouble(shape -> fallingFlowAt(shape, metres))
+                .sum();
+    }
+
+    /** Returns whether each of them is then inside its tested range, or behind its closed valve. */
+    public boolean testedAt(double metres) {
+        return shapes.stream().allMatch(shape -> {
+            double q = fallingFlowAt(shape, metres);
+            return shape.get(0).branch().curve().covers(q, 1) || q == 0;
+        });
+    }
+
+    private static double fallingFlowAt(List<Stretch> shape, double metres) {
+        double greatest = 0;
+        for (Stretch stretch : shape) {
+            if (!stretch.rises() && metres >= stretch.lowest() && metres <= stretch.highest()) {
+                greatest = Math.max(greatest, stretch.flowAt(metres));
             }
-            sum += greatest;
         }
-        return sum;
+        return greatest;
     }
 
     /**

@@ -15,6 +15,11 @@ final class Caution {
             "Where a sensor is removed an alarm goes with it: say what replaces it, and which speed"
                     + " the drive takes when control fails";
 
+    static final String DEAD_HEAD =
+            "Against a closed valve a pump heats what it holds and can burst. Keep the way open, and do not take any time"
+                    + " for a permission";
+    static final String SUCTION =
+            "A low fill pressure, a hot return, a clogged strainer and altitude all take NPSH away: see what it is on site";
     static final String HOT = "Above 60 °C the liquid scalds: open vents only when it is cold";
     static final String FLASHING = "Above 100 °C it flashes into steam where its pressure is lost";
     static final String FREEZING = "Near its freezing point: look for where flow stops first, and keep a least flow";

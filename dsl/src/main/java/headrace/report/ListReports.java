@@ -5,6 +5,7 @@ import headrace.curve.CurvePoint;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.energy.PowerSaving;
+import headrace.energy.RegionHours;
 import headrace.energy.YearSaving;
 import headrace.operation.OperatingPoint;
 import headrace.problem.Notes;
@@ -36,7 +37,8 @@ final class ListReports {
                 .or(() -> all(several, CurvePoint.class, ListReports::curvePoints))
                 .or(() -> all(several, RuleVerdict.class, ListReports::verdicts))
                 .or(() -> all(several, PowerSaving.class, ListReports::powerSavings))
-                .or(() -> all(several, YearSaving.class, ListReports::yearSavings));
+                .or(() -> all(several, YearSaving.class, ListReports::yearSavings))
+                .or(() -> all(several, RegionHours.class, ListReports::regionHours));
     }
 
     private static <T> Optional<Shown> all(Collection<?> several, Class<T> type, Function<List<T>, Shown> shown) {
@@ -141,6 +143,11 @@ final class ListReports {
                         })
                         .toList());
         return traced("Saved in the year, by basis", savings, table, Caution.ESTIMATE);
+    }
+
+    private static Shown regionHours(List<RegionHours> laws) {
+        String title = "Hours in the operating region, by law";
+        return traced(title, laws, LimitReports.hours(title, laws), Caution.ESTIMATE);
     }
 
     private static Shown traced(String title, List<? extends Traced> results, Table table, String... cautions) {

@@ -5,6 +5,7 @@ import headrace.circuit.SystemCurve;
 import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
 import headrace.curve.CurvePoint;
+import headrace.curve.NpshCurve;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
 import headrace.curve.SpeedCollapse;
@@ -14,9 +15,20 @@ import headrace.drive.Drive;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
 import headrace.energy.LoadProfile;
+import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
 import headrace.liquid.Liquid;
 import headrace.operation.OperatingPoint;
+import headrace.operation.ParallelOperation;
+import headrace.operation.SeriesOperation;
+import headrace.operation.limit.DeadHead;
+import headrace.operation.limit.PumpLimits;
+import headrace.operation.suction.Filling;
+import headrace.operation.suction.NpshCheck;
+import headrace.operation.suction.NpshOverReach;
+import headrace.operation.suction.SuctionSide;
+import headrace.operation.suction.WorkingPressure;
+import headrace.pump.PumpBranch;
 import headrace.pump.PumpSet;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
@@ -50,6 +62,18 @@ public final class Reports {
             new Report<>(ControlLaw.class, SetReports::controlLaw),
             new Report<>(OperatingPoint.class, SetReports::operatingPoint),
             new Report<>(SteadyState.class, SetReports::steadyState),
+            new Report<>(PumpLimits.class, LimitReports::limits),
+            new Report<>(DeadHead.class, LimitReports::deadHead),
+            new Report<>(RegionHours.class, LimitReports::hours),
+            new Report<>(SuctionSide.class, SuctionReports::suction),
+            new Report<>(NpshCurve.class, SuctionReports::npshCurve),
+            new Report<>(NpshCheck.class, SuctionReports::check),
+            new Report<>(NpshOverReach.class, SuctionReports::overReach),
+            new Report<>(Filling.class, SuctionReports::filling),
+            new Report<>(WorkingPressure.class, SuctionReports::workingPressure),
+            new Report<>(PumpBranch.class, ParallelReports::branch),
+            new Report<>(ParallelOperation.class, ParallelReports::parallel),
+            new Report<>(SeriesOperation.class, ParallelReports::series),
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),

@@ -9,6 +9,7 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Mass;
+import headrace.units.Numbers;
 import headrace.units.Power;
 import headrace.units.Speed;
 import headrace.units.Temperature;
@@ -69,7 +70,7 @@ public record DeadHead(Time time, Power power, Speed speed, Temperature limit, N
                 .with(
                         LimitProblem.DEAD_HEAD_TIME,
                         "Against a closed valve " + curve.name() + " at " + curve.speed() + " takes "
-                                + closed.shaftPower() + " and heats its filling to " + limit + " in " + time
+                                + closed.shaftPower() + " and heats its filling to " + limit + " in " + minutes(time)
                                 + " if it gives off none; parts of it are hotter sooner: never use this time as"
                                 + " permission");
         Basis basis = curve.basis()
@@ -79,8 +80,12 @@ public record DeadHead(Time time, Power power, Speed speed, Temperature limit, N
         return new DeadHead(time, closed.shaftPower(), curve.speed(), limit, notes, basis);
     }
 
+    private static String minutes(Time time) {
+        return Numbers.print(time.toMinutes()) + " min";
+    }
+
     @Override
     public String toString() {
-        return time + " to " + limit + " at " + power + ", adiabatic; never a permission";
+        return minutes(time) + " to " + limit + " at " + power + ", adiabatic; never a permission";
     }
 }

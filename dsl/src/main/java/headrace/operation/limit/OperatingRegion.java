@@ -114,7 +114,7 @@ public record OperatingRegion(
                     where + "outside the allowable " + allowableFrom + " to " + allowableTo);
         }
         return new RegionPoint(
-                flow, best.flow(), share, zone, notes, curve.basis().with(toString()));
+                flow, best.flow(), share, zone, notes, curve.basis().with("operating region: " + this));
     }
 
     /** Returns that the region was assumed, if it was. */
@@ -130,7 +130,7 @@ public record OperatingRegion(
 
     @Override
     public String toString() {
-        return "operating region: preferred " + preferredFrom + " to " + preferredTo + ", allowable " + allowableFrom
-                + " to " + allowableTo + " of best-efficiency flow" + (stated ? "" : " (assumed)");
+        return "preferred " + preferredFrom + " to " + preferredTo + ", allowable " + allowableFrom + " to "
+                + allowableTo + " of best-efficiency flow" + (stated ? "" : " (assumed)");
     }
 }

@@ -51,7 +51,7 @@ public record PumpLimits(
     public Basis basis() {
         return reach.basis()
                 .and(minimumFlowAt(reach.set().maximumSpeed()).basis())
-                .with(region.toString());
+                .with("operating region: " + region);
     }
 
     @Override

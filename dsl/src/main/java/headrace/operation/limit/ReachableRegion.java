@@ -67,6 +67,11 @@ public final class ReachableRegion implements Traced {
         return set;
     }
 
+    /** Returns the greatest flow that the branch lets pass, if that was stated. */
+    public Optional<Flow> branchLimit() {
+        return greatest;
+    }
+
     /** Returns the curve at a speed. */
     public PumpCurve curveAt(Speed speed) {
         return set.curve().atSpeed(speed);

@@ -1,6 +1,8 @@
 package headrace.operation.suction;
 
+import headrace.curve.PumpCurve;
 import headrace.liquid.Liquid;
+import headrace.operation.limit.ReachableRegion;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -68,6 +70,25 @@ public record WorkingPressure(GaugePressure highest, Optional<Part> weakest, Not
                         "Check the signs");
             }
         }
+    }
+
+    /**
+     * Returns the highest pressure that a pump set can make at its greatest speed against a closed valve.
+     *
+     * @param reach what the pump set can reach, in the liquid when it is heaviest
+     * @param atRest the static pressure where the pump stands
+     * @param swing how far the pressure of the tank rises, 0 or more
+     * @param parts what it is held against
+     * @throws Refusal with {@code SHUT_OFF_UNKNOWN} if the curve begins above no flow
+     */
+    public static WorkingPressure of(ReachableRegion reach, GaugePressure atRest, Pressure swing, List<Part> parts) {
+        PumpCurve fastest = reach.curveAt(reach.set().maximumSpeed());
+        WorkingPressure made = of(new Terms(atRest, reach.greatestHead(), fastest.liquid(), swing), parts);
+        return new WorkingPressure(
+                made.highest,
+                made.weakest,
+                fastest.notes().and(made.notes),
+                reach.basis().and(made.basis));
     }
 
     /** Returns the highest pressure, held against some parts. */
