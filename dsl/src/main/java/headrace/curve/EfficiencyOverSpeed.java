@@ -1,5 +1,6 @@
 package headrace.curve;
 
+import headrace.numeric.FixedPower;
 import headrace.numeric.MonotoneCubic;
 import headrace.problem.Refusal;
 import headrace.units.Power;
@@ -90,6 +91,8 @@ public sealed interface EfficiencyOverSpeed {
         /** The least share of the best efficiency that is left, however slow, so that power stays finite. */
         private static final double LEAST_SHARE = 1e-3;
 
+        private static final FixedPower MINUS_TENTH = FixedPower.of(-0.1);
+
         @Override
         public String name() {
             return "(1−η)/(1−η₀) = (n₀/n)^0.1 at best efficiency, the whole curve scaled by it (Sârbu and Borza 1998)";
@@ -103,8 +106,9 @@ public sealed interface EfficiencyOverSpeed {
 
         @Override
         public double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency) {
-            double best = 1 - (1 - bestEfficiency) * Math.exp(-0.1 * Math.log(speedRatio));
-            return affinityWatts * bestEfficiency / Math.max(best, LEAST_SHARE * bestEfficiency);
+            double best = 1 - (1 - bestEfficiency) * MINUS_TENTH.at(speedRatio);
+            double least = LEAST_SHARE * bestEfficiency;
+            return affinityWatts * bestEfficiency / (best > least ? best : least);
         }
     }
 

@@ -378,12 +378,32 @@ public final class PumpCurve implements Traced {
         return seen.map().efficiency(q, s * seen.ratio());
     }
 
+    /** Fills head, shaft power and efficiency at many flows and shares of this curve's speed. Checks no range. */
+    public void fill(CurveArrays arrays) {
+        seen.map().fill(arrays, seen.ratio());
+    }
+
     /**
      * Returns the share of this curve's speed at which it gives a head in m at a flow in m³/s, or infinity if no speed
      * does within the range of this curve, extended or not.
      */
     public double speedRatioFor(double q, double metres) {
         return seen.map().speedRatio(q, metres, seen.range()) / seen.ratio();
+    }
+
+    /**
+     * Fills, for many flows in m³/s and heads in m, the share of this curve's speed that delivers each, as
+     * {@link #speedRatioFor} gives it.
+     *
+     * @param flows the flows
+     * @param heads the heads, as many
+     * @param shares to be filled, as long
+     */
+    public void fillSpeedRatios(double[] flows, double[] heads, double[] shares) {
+        seen.map().fillSpeedRatios(flows, heads, shares, seen.range());
+        for (int i = 0; seen.ratio() != 1 && i < shares.length; i++) {
+            shares[i] /= seen.ratio();
+        }
     }
 
     /** Returns whether a flow in m³/s at a share of this curve's speed lies inside the tested range. */

@@ -22,6 +22,17 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
     /** Returns hydraulic over shaft power. */
     double efficiency(double q, double s);
 
+    /** Fills the values at many flows and speeds, the latter times a ratio. Allocates nothing. */
+    default void fill(CurveArrays arrays, double ratio) {
+        for (int i = 0; i < arrays.count(); i++) {
+            double q = arrays.flows()[i];
+            double s = arrays.speeds()[i] * ratio;
+            arrays.heads()[i] = headMetres(q, s);
+            arrays.powers()[i] = shaftWatts(q, s);
+            arrays.efficiencies()[i] = efficiency(q, s);
+        }
+    }
+
     /** Returns the flow of the test to which a flow at a speed belongs. */
     double homologous(double q, double s);
 
@@ -57,6 +68,13 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
 
     /** Returns the least shaft power at the tested speed, inside the tested range. */
     double leastWatts();
+
+    /** Fills the speeds for many flows and heads, as {@link #speedRatio} gives each. Allocates nothing. */
+    default void fillSpeedRatios(double[] flows, double[] heads, double[] ratios, Range range) {
+        for (int i = 0; i < flows.length; i++) {
+            ratios[i] = speedRatio(flows[i], heads[i], range);
+        }
+    }
 
     /** Returns how the efficiency changes with speed. */
     EfficiencyOverSpeed model();
@@ -118,6 +136,11 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
     record Range(double low, double high) {
         boolean holds(double x) {
             return x >= low - ROUNDING * high && x <= high * (1 + ROUNDING);
+        }
+
+        /** Returns whether it holds q/s, without the division. */
+        boolean holds(double q, double s) {
+            return q >= (low - ROUNDING * high) * s && q <= high * (1 + ROUNDING) * s;
         }
 
         Range including(double x) {

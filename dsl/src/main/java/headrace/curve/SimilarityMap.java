@@ -64,6 +64,26 @@ record SimilarityMap(
     }
 
     @Override
+    public void fill(CurveArrays arrays, double ratio) {
+        double[] flows = arrays.flows();
+        double[] speeds = arrays.speeds();
+        double[] heads = arrays.heads();
+        double[] powers = arrays.powers();
+        double[] efficiencies = arrays.efficiencies();
+        for (int i = 0; i < flows.length; i++) {
+            double q = flows[i];
+            double s = speeds[i] * ratio;
+            double x = q / s;
+            double square = s * s;
+            double metres = square * head.valueAt(x);
+            double watts = model.shaftWatts(square * s * power.valueAt(x), s, testedBest);
+            heads[i] = metres;
+            powers[i] = watts;
+            efficiencies[i] = weight * q * metres / watts;
+        }
+    }
+
+    @Override
     public double homologous(double q, double s) {
         return q / s;
     }
@@ -189,12 +209,20 @@ record SimilarityMap(
         double s;
         if (q == 0) {
             s = Math.sqrt(metres / head.valueAt(0));
-        } else if (head instanceof Polynomial formula && formula.degree() <= 2 && formula.coefficient(0) > 0) {
-            s = closedForm(formula, q, metres);
+        } else if (isQuadratic()) {
+            s = closedForm((Polynomial) head, q, metres);
         } else {
             s = q / meeting(metres / (q * q), range);
         }
-        return s > 0 && range.holds(q / s) ? s : Double.POSITIVE_INFINITY;
+        return inside(s, q, range);
+    }
+
+    private boolean isQuadratic() {
+        return head instanceof Polynomial formula && formula.degree() <= 2 && formula.coefficient(0) > 0;
+    }
+
+    private static double inside(double s, double q, Range range) {
+        return s > 0 && range.holds(q, s) ? s : Double.POSITIVE_INFINITY;
     }
 
     /** Solves a₀s² + a₁Qs + (a₂Q² − H) = 0 in the arrangement that subtracts no nearly equal numbers. */
@@ -204,6 +232,26 @@ record SimilarityMap(
         double c = formula.coefficient(2) * q * q - metres;
         double root = Math.sqrt(b * b - 4 * a * c);
         return b > 0 ? -2 * c / (b + root) : (root - b) / (2 * a);
+    }
+
+    /** A falling parabola, the usual case, in a loop without a branch; the others one by one. */
+    @Override
+    public void fillSpeedRatios(double[] flows, double[] heads, double[] ratios, Range range) {
+        if (!isQuadratic() || ((Polynomial) head).coefficient(1) > 0) {
+            PumpMap.super.fillSpeedRatios(flows, heads, ratios, range);
+            return;
+        }
+        double a = ((Polynomial) head).coefficient(0);
+        double b = ((Polynomial) head).coefficient(1);
+        double discriminant = b * b - 4 * a * ((Polynomial) head).coefficient(2);
+        double half = 1 / (2 * a);
+        for (int i = 0; i < flows.length; i++) {
+            double q = flows[i];
+            ratios[i] = (Math.sqrt(discriminant * q * q + 4 * a * heads[i]) - b * q) * half;
+        }
+        for (int i = 0; i < flows.length; i++) {
+            ratios[i] = inside(ratios[i], flows[i], range);
+        }
     }
 
     /**

@@ -11,14 +11,17 @@ import static headrace.curve.Pumps.m3ph;
 import static headrace.curve.Pumps.parabola;
 import static headrace.curve.Pumps.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.liquid.Liquid;
 import headrace.numeric.Roots;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.Temperature;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -355,5 +358,61 @@ class SpeedOfACurveTest {
                         middle.speedRatioFor(m3ph(q * s).si(), metres));
             }
         }
+    }
+
+    static List<PumpCurve> everyKind() {
+        Liquid thick = Liquid.propyleneGlycol(Ratio.percent(55), Temperature.celsius(-5));
+        return List.of(
+                parabola(),
+                parabola().atSpeed(Ratio.of(0.8)),
+                drooping(),
+                cubic(),
+                cubic().extendedTo(m3ph(115)),
+                parabola().inLiquid(thick),
+                parabola().withEfficiencyOverSpeed(EfficiencyOverSpeed.mechanicalLoss(Power.watts(200), 1)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void fills_many_points_with_the_values_of_each(PumpCurve curve) {
+        Random random = new Random(4);
+        double[] flows = new double[1000];
+        double[] speeds = new double[1000];
+        for (int i = 0; i < 1000; i++) {
+            speeds[i] = 0.4 + random.nextDouble();
+            flows[i] = curve.highestFlow().si() * speeds[i] * random.nextDouble();
+        }
+        CurveArrays arrays = CurveArrays.of(flows, speeds);
+        curve.fill(arrays);
+        double[] shares = new double[1000];
+        curve.fillSpeedRatios(flows, arrays.heads(), shares);
+        assertEquals(1000, arrays.count());
+        for (int i = 0; i < 1000; i++) {
+            assertEquals(curve.headMetres(flows[i], speeds[i]), arrays.heads()[i], 1e-12);
+            assertEquals(curve.shaftWatts(flows[i], speeds[i]), arrays.powers()[i], 1e-8);
+            assertEquals(curve.efficiency(flows[i], speeds[i]), arrays.efficiencies()[i], 1e-13);
+            assertEquals(curve.speedRatioFor(flows[i], arrays.heads()[i]), shares[i], 1e-13);
+            assertEquals(speeds[i], shares[i], 1e-10);
+        }
+    }
+
+    @Test
+    void fills_infinity_where_no_speed_delivers_the_duty() {
+        double[] shares = new double[3];
+        double[] flows = {m3ph(100).si(), m3ph(50).si(), 0};
+        parabola().fillSpeedRatios(flows, new double[] {2, 12, 10}, shares);
+        assertEquals(Double.POSITIVE_INFINITY, shares[0]);
+        assertEquals(parabola().speedRatioFor(flows[1], 12), shares[1], 1e-15);
+        assertEquals(0.5, shares[2], 1e-15);
+    }
+
+    @Test
+    void fills_no_arrays_of_different_lengths() {
+        double[] two = new double[2];
+        double[] three = new double[3];
+        assertThrows(IllegalArgumentException.class, () -> new CurveArrays(two, three, two, two, two));
+        assertThrows(IllegalArgumentException.class, () -> new CurveArrays(two, two, three, two, two));
+        assertThrows(IllegalArgumentException.class, () -> new CurveArrays(two, two, two, three, two));
+        assertThrows(IllegalArgumentException.class, () -> new CurveArrays(two, two, two, two, three));
     }
 }
