@@ -380,7 +380,7 @@ class SpeedOfACurveTest {
         double[] speeds = new double[1000];
         for (int i = 0; i < 1000; i++) {
             speeds[i] = 0.4 + random.nextDouble();
-            flows[i] = curve.highestFlow().si() * speeds[i] * random.nextDouble();
+            flows[i] = curve.atSpeed(Ratio.of(speeds[i])).highestFlow().si() * random.nextDouble();
         }
         CurveArrays arrays = CurveArrays.of(flows, speeds);
         curve.fill(arrays);
