@@ -23,7 +23,7 @@ import java.util.Optional;
  *   <dt>Units
  *   <dd>Shaft power; flows at the greatest speed.
  *   <dt>Limits
- *   <dd>Those of the reach. Derating for altitude and warmth is not in it.
+ *   <dd>Those of the reach. What the motor gives is its rated power, derated where its site is stated.
  *   <dt>Errors
  *   <dd>None beyond those of the reach.
  *   <dt>Source
@@ -56,7 +56,7 @@ public record Overload(Power greatest, Flow at, Power available, Optional<Flow> 
             most = Math.max(most, watts);
         }
         Ratio speed = set.maximumSpeed().over(set.ratedSpeed());
-        double available = set.driveTrain().motor().rated().watts() * Math.min(1, speed.value());
+        double available = set.driveTrain().motor().usable().watts() * Math.min(1, speed.value());
         Optional<Flow> from = Optional.empty();
         Notes notes = reach.notes();
         if (most > available * (1 + ROUNDING)) {

@@ -111,8 +111,16 @@ public final class ReachableRegion implements Traced {
     }
 
     /**
-     * Returns the greatest head at the greatest speed, from no flow on, which a closed valve can bring about on any
-     * branch.
+     * Returns the speed at no flow, where the head is greatest: the greatest of the drive, or on the mains the speed at
+     * which the motor slips that little.
+     */
+    public Speed speedAtNoFlow() {
+        return set.hasDrive() ? set.maximumSpeed() : set.speedOnMains(Flow.ZERO);
+    }
+
+    /**
+     * Returns the greatest head, at the speed at no flow and from no flow on, which a closed valve can bring about on
+     * any branch.
      *
      * @throws Refusal with {@code SHUT_OFF_UNKNOWN} if the curve begins above no flow
      */
@@ -125,10 +133,11 @@ public final class ReachableRegion implements Traced {
                     "Its curve begins at " + curve.extendedLowestFlow() + ", and the head is greatest near no flow",
                     "Extend the curve to a flow of 0 by choice, or test the pump against a closed valve");
         }
+        PumpCurve fastest = curveAt(speedAtNoFlow());
         double most = 0;
         for (double q : Roots.stopsIn(
-                x -> curve.headMetres(x, 1), 0, curve.extendedHighestFlow().si())) {
-            most = Math.max(most, curve.headMetres(q, 1));
+                x -> fastest.headMetres(x, 1), 0, fastest.extendedHighestFlow().si())) {
+            most = Math.max(most, fastest.headMetres(q, 1));
         }
         return Head.metres(most);
     }

@@ -21,7 +21,8 @@ import java.util.List;
  *   <dt>Units
  *   <dd>Torque at the shaft.
  *   <dt>Limits
- *   <dd>Steady running: what accelerates the rotor is not in it, nor derating.
+ *   <dd>Steady running: what accelerates the rotor is not in it. What the motor gives is derated where its site is
+ *       stated.
  *   <dt>Errors
  *   <dd>As of the reach.
  *   <dt>Source
@@ -73,7 +74,7 @@ public record TorqueOverSpeed(List<Row> rows, Notes notes, Basis basis) implemen
         double watts =
                 Arrays.stream(stops).map(q -> curve.shaftWatts(q, 1)).max().orElseThrow();
         Speed rated = reach.set().ratedSpeed();
-        Torque motor = reach.set().driveTrain().motor().rated().over(rated);
+        Torque motor = reach.set().driveTrain().motor().usable().over(rated);
         double over = speed.over(rated).value();
         return new Row(speed, Power.watts(watts).over(speed), motor.over(Math.max(1, over)));
     }

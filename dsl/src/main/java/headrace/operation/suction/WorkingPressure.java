@@ -82,13 +82,13 @@ public record WorkingPressure(GaugePressure highest, Optional<Part> weakest, Not
      * @throws Refusal with {@code SHUT_OFF_UNKNOWN} if the curve begins above no flow
      */
     public static WorkingPressure of(ReachableRegion reach, GaugePressure atRest, Pressure swing, List<Part> parts) {
-        PumpCurve fastest = reach.curveAt(reach.set().maximumSpeed());
+        PumpCurve fastest = reach.curveAt(reach.speedAtNoFlow());
         WorkingPressure made = of(new Terms(atRest, reach.greatestHead(), fastest.liquid(), swing), parts);
         return new WorkingPressure(
                 made.highest,
                 made.weakest,
                 fastest.notes().and(made.notes),
-                reach.basis().and(made.basis));
+                reach.basis().and(made.basis).with("greatest head at " + fastest.speed()));
     }
 
     /** Returns the highest pressure, held against some parts. */

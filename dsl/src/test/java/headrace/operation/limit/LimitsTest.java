@@ -12,6 +12,11 @@ import headrace.curve.CurveFormula;
 import headrace.curve.CurvePoint;
 import headrace.curve.CurveProblem;
 import headrace.curve.PumpCurve;
+import headrace.drive.Drive;
+import headrace.drive.DriveTrain;
+import headrace.drive.Motor;
+import headrace.drive.SeparateLosses;
+import headrace.drive.Site;
 import headrace.liquid.Liquid;
 import headrace.liquid.LiquidProperties;
 import headrace.numeric.Polynomial;
@@ -24,6 +29,7 @@ import headrace.pump.PumpSet;
 import headrace.units.Density;
 import headrace.units.Flow;
 import headrace.units.HeatCapacity;
+import headrace.units.Length;
 import headrace.units.Mass;
 import headrace.units.Power;
 import headrace.units.Pressure;
@@ -225,6 +231,19 @@ class LimitsTest {
         assertEquals(6000, slower.available().watts(), 1e-9);
     }
 
+    /** At 2000 m a motor gives 10 % less: 6.75 kW, which the pump takes at (6750 − 54 000/13)/50 m³/h. */
+    @Test
+    void a_motor_derated_for_its_site_is_overloaded_sooner() {
+        Power rated = Power.kilowatts(7.5);
+        DriveTrain train = DriveTrain.of(
+                Motor.ofClass(rated, 3, 4).at(new Site(Length.metres(2000), Temperature.celsius(40))),
+                Drive.reference(rated),
+                SeparateLosses.ASSUMED);
+        Overload overload = Overload.of(ReachableRegion.of(PumpSet.of(CURVE, train)));
+        assertEquals(6750, overload.available().watts(), 1e-9);
+        assertEquals((6750 - 54_000 / 13.0) / 50, overload.from().orElseThrow().toCubicMetresPerHour(), 1e-9);
+    }
+
     @Test
     void a_denser_liquid_can_overload_where_water_does_not() {
         Liquid brine = Liquid.ethyleneGlycol(Ratio.of(0.4), Temperature.celsius(20));
@@ -286,6 +305,19 @@ class LimitsTest {
                 PumpProblem.SHUT_OFF_UNKNOWN,
                 () -> ReachableRegion.of(BestAtSixty.set(BestAtSixty.curve(5, 120)))
                         .greatestHead());
+    }
+
+    /**
+     * On the mains of 1500 rpm with a slip of 50 rpm at 7.5 kW: 1450·s = 1500·(1 − s²·4154 W/7500 W/30), a quadratic in
+     * the share s of 1450 rpm; the head goes with its square.
+     */
+    @Test
+    void on_the_mains_the_greatest_head_is_that_at_the_little_slip_of_no_flow() {
+        ReachableRegion mains = ReachableRegion.of(SET.onMains());
+        double a = 50 * 54_000 / 13.0 / 7500;
+        double s = (Math.sqrt(1450 * 1450 + 4 * a * 1500) - 1450) / (2 * a);
+        assertEquals(40 * s * s, mains.greatestHead().metres(), 1e-9);
+        assertTrue(mains.greatestHead().metres() > 41);
     }
 
     @Test
