@@ -12,13 +12,13 @@ final class CellLoader extends GroovyClassLoader {
     }
 
     /**
-     * Lets the class of a cell that has ended be collected, with those of its closures, unless something still holds
-     * them. Groovy's tables would hold each for ever, some 40 kB of heap.
+     * Lets the class of a cell that has ended be collected, with those of its closures and of classes without a name,
+     * unless something still holds them. Groovy's tables would hold each for ever, some 40 kB of heap.
      */
     void forget(Class<?> script) {
-        String closures = script.getName() + "$_";
+        String parts = script.getName() + "$";
         Arrays.stream(getLoadedClasses())
-                .filter(each -> each == script || each.getName().startsWith(closures))
+                .filter(each -> each == script || each.getName().startsWith(parts))
                 .forEach(each -> {
                     removeClassCacheEntry(each.getName());
                     InvokerHelper.removeClass(each);

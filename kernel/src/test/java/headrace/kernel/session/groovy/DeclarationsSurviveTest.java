@@ -29,6 +29,11 @@ class DeclarationsSurviveTest extends CellTest {
     }
 
     @Test
+    void only_the_first_value_of_a_typed_variable_is_made_of_its_type() {
+        leadsTo("3.7", "int y = 3", "y = 3.7", "y");
+    }
+
+    @Test
     void a_declared_variable_without_a_value_holds_null_or_the_zero_of_its_type() {
         leadsTo("true", "def u", "u == null");
         leadsTo("0", "int i", "i");
