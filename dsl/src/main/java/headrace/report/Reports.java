@@ -11,6 +11,7 @@ import headrace.curve.PumpTest;
 import headrace.curve.SpeedCollapse;
 import headrace.curve.TrimComparison;
 import headrace.data.Table;
+import headrace.data.inquiry.Inquiry;
 import headrace.drive.Drive;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
@@ -47,6 +48,7 @@ public final class Reports {
             new Report<>(Table.class, PlainReports::table),
             new Report<>(Chart.class, PlainReports::chart),
             new Report<>(Liquid.class, PlainReports::liquid),
+            new Report<>(Inquiry.class, InquiryReport::of),
             new Report<>(LoadProfile.class, LoadProfileReport::of),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
             new Report<>(PumpTest.class, PumpTestReport::of),
