@@ -248,7 +248,10 @@ public final class PumpSet implements Traced {
         return Notes.NONE.with(
                 PumpProblem.OVERLOAD_WITHIN_CURVE,
                 "At " + range.maximum + " the pump takes up to " + Power.watts(most) + ", at "
-                        + Flow.cubicMetresPerSecond(at) + "; the motor is rated for " + rated);
+                        + Flow.cubicMetresPerSecond(at)
+                        + (driveTrain.motor().notes().isEmpty()
+                                ? "; the motor is rated for " + rated
+                                : "; the motor gives " + rated + " where it stands"));
     }
 
     private void requireRange(Speed minimum, Speed maximum) {
