@@ -4,7 +4,6 @@ import headrace.data.inquiry.Gathered.Item;
 import headrace.data.inquiry.Gathered.Mixture;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
-import headrace.units.Frequency;
 import headrace.units.Power;
 import headrace.units.Quantity;
 import headrace.units.Ratio;
@@ -17,7 +16,9 @@ import java.util.regex.Pattern;
 
 /** Reads the text of an inquiry, part by part from left to right. */
 final class InquiryText {
-    private static final String NUMBER = "([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))";
+    /** A plain number, its decimal mark a point. */
+    static final String NUMBER = "([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))";
+
     private static final String GLYCOL = "(propylene[ -]?glycol|ethylene[ -]?glycol|mpg|meg|pg|eg|glycol)(?![a-z0-9])";
     private static final String DELTA = "(?:Δ ?t|delta[ -]?t|dt)(?![a-z0-9])";
 
@@ -25,7 +26,6 @@ final class InquiryText {
             Pattern.compile("(?:[\\s,;@+&|]|\\.(?![0-9]))+|(?:at|and|with|of|for|in|by mass)(?![a-z0-9])");
     private static final Pattern GROUPED = Pattern.compile("[0-9]+,[0-9]");
     private static final Pattern NUMBER_HERE = Pattern.compile(NUMBER + " *");
-    private static final Pattern TRIPLE = Pattern.compile("([0-9]{3}) ?v? ?/ ?([13]) ?/ ?([56]0)(?![0-9.])");
     private static final Pattern PAIR =
             Pattern.compile(NUMBER + " ?(?:/|to) ?" + NUMBER + " ?(?:° ?|deg ?)?([cf])(?![a-z])");
     private static final Pattern SHARE_FIRST =
@@ -39,10 +39,6 @@ final class InquiryText {
     private static final Pattern TOTAL = Pattern.compile("(?:in )?total(?![a-z0-9])");
     private static final Pattern EACH = Pattern.compile("(?:each|per pump)(?![a-z0-9])");
     private static final Pattern WATER = Pattern.compile("water(?![a-z0-9])");
-    private static final Pattern PHASES = Pattern.compile("([0-9]) ?(?:~|-? ?phases?(?![a-z0-9])|ph(?![a-z0-9]))");
-    private static final Pattern PHASES_BEFORE_VOLTS = Pattern.compile("([0-9]) ?(?:x|×) ?(?=[0-9]{2,4} ?v)");
-    private static final Pattern VOLTS = Pattern.compile(NUMBER + " ?(?:v|volts?|vac)(?![a-z0-9])");
-    private static final Pattern HERTZ = Pattern.compile(NUMBER + " ?hz(?![a-z0-9])");
     private static final Pattern DELTA_HERE = Pattern.compile(" ?" + DELTA);
     private static final Pattern DELTA_FIRST = Pattern.compile(DELTA + "[ :=]*(?=[+-]?[.0-9])");
     private static final Pattern LABEL = Pattern.compile(
@@ -74,6 +70,7 @@ final class InquiryText {
 
     private final Scan scan;
     private final Gathered gathered;
+    private final SupplyText supply;
 
     /** The thing that was said last, until a comma or the like. */
     private Item last;
@@ -84,6 +81,7 @@ final class InquiryText {
     private InquiryText(String text) {
         scan = new Scan(text);
         gathered = new Gathered(scan);
+        supply = new SupplyText(scan, gathered);
     }
 
     static Inquiry read(String text) {
@@ -135,59 +133,7 @@ final class InquiryText {
                     "A comma between digits could be a decimal mark or group digits",
                     "Write the decimal mark as a point and do not group digits");
         }
-        return supply(start) || liquid(start) || pumps(start) || temperatures(start) || quantity(start) || label();
-    }
-
-    private boolean supply(int start) {
-        Matcher found = scan.take(TRIPLE);
-        if (found != null) {
-            volts(found.group(1), start);
-            phases(found.group(2), start);
-            hertz(found.group(3), start);
-            return true;
-        }
-        found = scan.take(PHASES_BEFORE_VOLTS);
-        if (found == null) {
-            found = scan.take(PHASES);
-        }
-        if (found != null) {
-            phases(found.group(1), start);
-            return true;
-        }
-        found = scan.take(VOLTS);
-        if (found != null) {
-            volts(found.group(1), start);
-            return true;
-        }
-        found = scan.take(HERTZ);
-        if (found != null) {
-            hertz(found.group(1), start);
-        }
-        return found != null;
-    }
-
-    private void volts(String number, int start) {
-        double volts = Double.parseDouble(number);
-        if (!(volts > 0 && volts <= 50_000)) {
-            throw scan.refused(
-                    InquiryProblem.INQUIRY_VALUE_NOT_POSSIBLE,
-                    start,
-                    "A motor is supplied with more than 0 V and at most 50 kV",
-                    "Look for a lost or added digit");
-        }
-        gathered.say(Item.VOLTS, volts, start);
-    }
-
-    private void phases(String number, int start) {
-        if (!number.equals("1") && !number.equals("3")) {
-            throw scan.refused(
-                    InquiryProblem.INQUIRY_VALUE_NOT_POSSIBLE, start, "A supply has 1 phase or 3", "Say which");
-        }
-        gathered.say(Item.PHASES, Integer.parseInt(number), start);
-    }
-
-    private void hertz(String number, int start) {
-        gathered.say(Item.FREQUENCY, Frequency.hertz(Double.parseDouble(number)), start);
+        return supply.read(start) || liquid(start) || pumps(start) || temperatures(start) || quantity(start) || label();
     }
 
     private boolean liquid(int start) {
