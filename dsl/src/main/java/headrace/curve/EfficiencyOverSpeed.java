@@ -1,6 +1,7 @@
 package headrace.curve;
 
 import headrace.numeric.FixedPower;
+import headrace.numeric.InverseTenthRoot;
 import headrace.numeric.MonotoneCubic;
 import headrace.problem.Refusal;
 import headrace.units.Power;
@@ -25,6 +26,20 @@ public sealed interface EfficiencyOverSpeed {
      * @param bestEfficiency the best efficiency at the tested speed
      */
     double shaftWatts(double affinityWatts, double speedRatio, double bestEfficiency);
+
+    /**
+     * Replaces shaft powers by the affinity laws alone by those that {@link #shaftWatts} gives.
+     *
+     * @param watts the shaft powers in W, replaced
+     * @param speedRatios the speed of each as a share of the tested speed, above 0
+     * @param count how many of them there are
+     * @param bestEfficiency the best efficiency at the tested speed
+     */
+    default void replaceAffinity(double[] watts, double[] speedRatios, int count, double bestEfficiency) {
+        for (int i = 0; i < count; i++) {
+            watts[i] = shaftWatts(watts[i], speedRatios[i], bestEfficiency);
+        }
+    }
 
     /** Returns the least share of the tested speed for which the model holds, 0 if for all. */
     default double slowest(double bestEfficiency) {
@@ -109,6 +124,23 @@ public sealed interface EfficiencyOverSpeed {
             double best = 1 - (1 - bestEfficiency) * MINUS_TENTH.at(speedRatio);
             double least = LEAST_SHARE * bestEfficiency;
             return affinityWatts * bestEfficiency / (best > least ? best : least);
+        }
+
+        /** Where all speeds lie in the usual range, in loops without a branch. */
+        @Override
+        public void replaceAffinity(double[] watts, double[] speedRatios, int count, double bestEfficiency) {
+            double slowest = Math.max(InverseTenthRoot.LOW, slowest(bestEfficiency));
+            for (int i = 0; i < count; i++) {
+                if (!(speedRatios[i] >= slowest && speedRatios[i] <= InverseTenthRoot.HIGH)) {
+                    EfficiencyOverSpeed.super.replaceAffinity(watts, speedRatios, count, bestEfficiency);
+                    return;
+                }
+            }
+            double lost = 1 - bestEfficiency;
+            for (int i = 0; i < count; i++) {
+                double best = 1 - lost * InverseTenthRoot.inside(speedRatios[i]);
+                watts[i] = watts[i] * bestEfficiency / best;
+            }
         }
     }
 

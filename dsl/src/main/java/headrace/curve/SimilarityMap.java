@@ -65,6 +65,9 @@ record SimilarityMap(
 
     @Override
     public void fill(CurveArrays arrays, double ratio) {
+        if (ManyPoints.fill(this, arrays, ratio)) {
+            return;
+        }
         double[] flows = arrays.flows();
         double[] speeds = arrays.speeds();
         double[] heads = arrays.heads();
@@ -234,9 +237,12 @@ record SimilarityMap(
         return b > 0 ? -2 * c / (b + root) : (root - b) / (2 * a);
     }
 
-    /** A falling parabola, the usual case, in a loop without a branch; the others one by one. */
+    /** A falling parabola, the usual case, in a loop without a branch; so are other polynomials. */
     @Override
     public void fillSpeedRatios(double[] flows, double[] heads, double[] ratios, Range range) {
+        if (!isQuadratic() && ManyMeetings.fill(this, range, flows, heads, ratios)) {
+            return;
+        }
         if (!isQuadratic() || ((Polynomial) head).coefficient(1) > 0) {
             PumpMap.super.fillSpeedRatios(flows, heads, ratios, range);
             return;
