@@ -4,6 +4,7 @@ import headrace.curve.PumpMap.Range;
 import headrace.numeric.DegreeChoice;
 import headrace.numeric.MonotoneCubic;
 import headrace.numeric.PolynomialFit;
+import headrace.numeric.Runs;
 import headrace.numeric.ShapedFit;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
@@ -14,12 +15,16 @@ import headrace.units.Kind;
 import headrace.units.Numbers;
 import headrace.units.Power;
 import headrace.units.Quantity;
+import headrace.units.Ratio;
 import java.util.List;
 
 /** Makes curves of test points: fitted where they scatter, drawn through them where they do not. */
 final class CurveFit {
     /** A residual beyond so many standard deviations of the fit without it is called an outlier. */
     private static final double OUTLIER = 3.5;
+
+    /** Residuals in runs as few as chance makes them less often than this are called systematic. */
+    private static final double UNLIKELY = 0.02;
 
     private final ReducedTest reduced;
     private Notes notes = Notes.NONE;
@@ -84,6 +89,7 @@ final class CurveFit {
     private <Q extends Quantity<Q>> FittedCurve<Q> fitted(Kind<Q> kind, PolynomialFit fit, double[] values) {
         if (hasScatter()) {
             noteOutliers(kind, fit, values);
+            noteRuns(kind, fit, values);
         } else {
             notes = notes.with(
                     CurveProblem.FEW_POINTS,
@@ -106,6 +112,26 @@ final class CurveFit {
                                 + Numbers.print(OUTLIER) + "; the curve gives "
                                 + kind.make().apply(fit.polynomial().valueAt(flow)));
             }
+        }
+    }
+
+    private void noteRuns(Kind<?> kind, PolynomialFit fit, double[] values) {
+        double[] residuals = new double[values.length];
+        int negatives = 0;
+        double largest = 0;
+        for (int i = 0; i < values.length; i++) {
+            residuals[i] = fit.residual(i);
+            negatives += residuals[i] < 0 ? 1 : 0;
+            largest = Math.max(largest, Math.abs(values[i]));
+        }
+        int runs = Runs.count(residuals);
+        double chance = Runs.probabilityOfAtMost(runs, values.length - negatives, negatives);
+        if (chance < UNLIKELY && fit.standardDeviation() > PumpMap.ROUNDING * largest) {
+            notes = notes.with(
+                    CurveProblem.SYSTEMATIC_RESIDUALS,
+                    "the " + kind.name() + " lies above and below its points in only " + runs
+                            + " stretches, which chance does in " + Ratio.of(chance) + " of cases, limit "
+                            + Ratio.of(UNLIKELY));
         }
     }
 

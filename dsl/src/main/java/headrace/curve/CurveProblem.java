@@ -54,6 +54,8 @@ public enum CurveProblem implements Problem {
     BEST_EFFICIENCY_AT_END,
     /** A test point far from the curve through the others. */
     OUTLYING_POINT,
+    /** A fitted curve that swings about its points instead of scattering about them. */
+    SYSTEMATIC_RESIDUALS,
     /** More than one test point at a flow. */
     REPEATED_FLOWS,
     /** A head that a condition on its shape holds away from the curve nearest the points. */

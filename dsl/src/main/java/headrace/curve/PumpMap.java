@@ -94,9 +94,6 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
     /** Returns the tested range. */
     Range tested();
 
-    /** Returns the best efficiency at the tested speed, on which the efficiency model rests. */
-    double testedBest();
-
     /**
      * A point of best efficiency.
      *

@@ -227,11 +227,6 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
     }
 
     @Override
-    public double testedBest() {
-        return plain.testedBest();
-    }
-
-    @Override
     public double slowest() {
         return Math.max(plain.slowest(), Math.pow(parameter / MOST, 2));
     }

@@ -403,4 +403,22 @@ class FittedTestTest {
         double expected = warm.density().si() * 9.80665 * 28.5 * (50 / 3600.0) / watts(50);
         assertEquals(expected, exact().get(5).efficiencyIn(warm).value(), 1e-12);
     }
+
+    /**
+     * A kink at 60 m³/h that no polynomial of low degree follows: a quartic swings about it in five stretches of 24.
+     */
+    @Test
+    void says_when_it_swings_about_its_points() {
+        List<TestPoint> kinked = points(evenly(24, 0, 115), q -> 30 - 0.5 * Math.max(0, q - 60), q -> 4000 + 90 * q);
+        PumpCurve curve = PumpCurve.fit(test(kinked));
+        assertTrue(
+                curve.notes().has(CurveProblem.SYSTEMATIC_RESIDUALS),
+                curve.notes().toString());
+        assertFalse(PumpCurve.fit(test(exact())).notes().has(CurveProblem.SYSTEMATIC_RESIDUALS));
+        int noted = 0;
+        for (int seed = 0; seed < 100; seed++) {
+            noted += PumpCurve.fit(test(noisy(300 + seed))).notes().has(CurveProblem.SYSTEMATIC_RESIDUALS) ? 1 : 0;
+        }
+        assertTrue(noted <= 8, noted + " of 100 tests with plain scatter were called systematic");
+    }
 }

@@ -123,7 +123,12 @@ class PumpCurveTest {
             Flow typed = m3ph(end * percent / 100);
             double expected = curve.headAt(m3ph(end)).metres() * percent * percent / 10_000;
             assertEquals(expected, moved.headAt(typed).metres(), 1e-10);
-            assertTrue(moved.flowsAt(Head.metres(expected)).size() > 0);
+            List<Flow> again = moved.flowsAt(Head.metres(expected));
+            assertEquals(typed.si(), again.get(again.size() - 1).si(), 1e-9 * typed.si());
+            Head justBelow =
+                    Head.metres(expected - 1e-11 * moved.headAt(Flow.ZERO).metres());
+            List<Flow> atTheEnd = moved.flowsAt(justBelow);
+            assertEquals(typed.si(), atTheEnd.get(atTheEnd.size() - 1).si(), 1e-9 * typed.si());
         }
     }
 

@@ -253,8 +253,12 @@ class ViscosityTest {
                 Pumps.evenly(11, 0, 100),
                 q -> 32 - 0.0016 * q * q + 0.05 * Math.sin(q),
                 q -> 3000 + 70 * q + 10 * Math.cos(q))));
-        PumpCurve viscous = fitted.inLiquid(oil(WATER.density().si(), 100));
-        Flow flow = m3ph(50);
+        bandsOf(fitted, fitted.inLiquid(oil(WATER.density().si(), 100)), m3ph(50));
+        PumpCurve slow = fitted.atSpeed(Ratio.of(0.7));
+        bandsOf(slow, slow.inLiquid(oil(WATER.density().si(), 100)), m3ph(35));
+    }
+
+    private static void bandsOf(PumpCurve fitted, PumpCurve viscous, Flow flow) {
         Flow moved = Flow.cubicMetresPerSecond(
                 flow.si() * viscous.highestFlow().si() / fitted.highestFlow().si());
         double heads = viscous.headAt(moved).metres() / fitted.headAt(flow).metres();
