@@ -77,7 +77,9 @@ class Client(unittest.TestCase):
             self.assertEqual(self.run_cell("1 + 1")[0]["status"], "ok")
 
     def test_an_idle_kernel_bears_an_interrupt(self):
-        self.manager.interrupt_kernel()
+        # Shell and control are two channels: only the reply tells that the interrupt came before the cell.
+        self.client.control_channel.send(self.client.session.msg("interrupt_request", {}))
+        self.assertEqual(self.client.get_control_msg(timeout=TIMEOUT)["msg_type"], "interrupt_reply")
         self.assertEqual(self.run_cell("1 + 1")[0]["status"], "ok")
 
     def ask(self, code):
