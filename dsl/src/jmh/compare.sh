@@ -16,7 +16,7 @@ shift $(($# > 1 ? 2 : 1))
 workloads=${*:-W1 W2 W3 W4 W10}
 
 cd "$(dirname "$0")/../../.."
-mvn -q -B -pl dsl -Pbenchmarks test-compile dependency:build-classpath \
+mvn -q -B -pl dsl -Pbenchmarks -Dspotless.check.skip=true test-compile dependency:build-classpath \
     -Dmdep.outputFile=target/benchmarks.classpath -Dmdep.includeScope=test
 
 exec /usr/bin/python3 dsl/src/jmh/compare.py "$reference" "$rounds" $workloads

@@ -19,6 +19,7 @@ public final class Timing {
     private static Map<String, Supplier<Workload>> all() {
         Map<String, Supplier<Workload>> all = new LinkedHashMap<>();
         all.put("W1", CurveEvaluation::new);
+        all.put("W2", MapGrid::new);
         all.put("W3a", () -> new SpeedForDuty('a'));
         all.put("W3b", () -> new SpeedForDuty('b'));
         all.put("W3c", () -> new SpeedForDuty('c'));

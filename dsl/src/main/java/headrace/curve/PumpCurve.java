@@ -384,6 +384,14 @@ public final class PumpCurve implements Traced {
     }
 
     /**
+     * Fills head, shaft power and efficiency at the first flows and one share of this curve's speed, which is quicker
+     * than {@link #fill}; the speeds of the arrays are not looked at. Checks no range.
+     */
+    public void fillAt(double s, CurveArrays arrays, int count) {
+        seen.map().fillAt(s * seen.ratio(), arrays, count);
+    }
+
+    /**
      * Returns the share of this curve's speed at which it gives a head in m at a flow in m³/s, or infinity if no speed
      * does within the range of this curve, extended or not.
      */

@@ -33,6 +33,16 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
         }
     }
 
+    /** Fills the values at the first flows and one speed. */
+    default void fillAt(double s, CurveArrays arrays, int count) {
+        for (int i = 0; i < count; i++) {
+            double q = arrays.flows()[i];
+            arrays.heads()[i] = headMetres(q, s);
+            arrays.powers()[i] = shaftWatts(q, s);
+            arrays.efficiencies()[i] = efficiency(q, s);
+        }
+    }
+
     /** Returns the flow of the test to which a flow at a speed belongs. */
     double homologous(double q, double s);
 

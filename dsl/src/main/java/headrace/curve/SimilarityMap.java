@@ -87,6 +87,13 @@ record SimilarityMap(
     }
 
     @Override
+    public void fillAt(double s, CurveArrays arrays, int count) {
+        if (!ManyPoints.fillAt(this, s, arrays, count)) {
+            PumpMap.super.fillAt(s, arrays, count);
+        }
+    }
+
+    @Override
     public double homologous(double q, double s) {
         return q / s;
     }

@@ -33,6 +33,21 @@ record DriveTerms(
         return watts.at(frequency, current(torqueCurrent));
     }
 
+    /** All but the current is the same for every load of a speed. */
+    void fill(double currentPerWatt, double frequencyNow, LossArrays arrays, int count) {
+        double[] shaft = arrays.shafts();
+        double[] out = arrays.drives();
+        double still = magnetising * magnetising;
+        double square = (1 - still) * currentPerWatt * currentPerWatt;
+        double constant = watts.c0 + watts.c1 * frequencyNow;
+        double slope = watts.c2 + watts.c3 * frequencyNow;
+        double bend = watts.c4;
+        for (int i = 0; i < count; i++) {
+            double squared = still + square * shaft[i] * shaft[i];
+            out[i] = constant + slope * Math.sqrt(squared) + bend * squared;
+        }
+    }
+
     /**
      * The magnetising current stands at a right angle to the torque current, both as shares of their sum at rated load.
      */

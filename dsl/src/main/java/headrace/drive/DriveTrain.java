@@ -118,6 +118,17 @@ public final class DriveTrain implements Traced {
     }
 
     /**
+     * Fills the losses of motor and drive, without those of cables, at the first loads and one speed. Checks nothing.
+     *
+     * @param speedRatio the speed as a share of the motor's rated speed, above 0
+     * @param arrays the loads, and room for the losses
+     * @param count how many loads
+     */
+    public void fillLosses(double speedRatio, LossArrays arrays, int count) {
+        losses.fill(speedRatio, arrays, count);
+    }
+
+    /**
      * Returns the losses one by one.
      *
      * @param shaft the power at the shaft

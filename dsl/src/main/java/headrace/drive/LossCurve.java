@@ -13,6 +13,20 @@ public interface LossCurve {
      */
     double watts(double shaftWatts, double speedRatio);
 
+    /**
+     * Fills the losses of motor and drive at the first loads and one speed.
+     *
+     * @param speedRatio the speed as a share of the motor's rated speed, above 0
+     * @param arrays the loads, and room for the losses
+     * @param count how many loads
+     */
+    default void fill(double speedRatio, LossArrays arrays, int count) {
+        for (int i = 0; i < count; i++) {
+            arrays.motors()[i] = watts(arrays.shafts()[i], speedRatio);
+            arrays.drives()[i] = 0;
+        }
+    }
+
     /** Returns the same losses one by one; they add up to {@link #watts}. */
     List<Losses.Part> parts(double shaftWatts, double speedRatio);
 

@@ -27,6 +27,17 @@ record MotorTerms(double ratedWatts, Watts watts, double ironExponent, double fr
         return copper(torque) + iron(speed) + friction(speed) + stray(torque, speed);
     }
 
+    /** All but the torque is the same for every load of a speed. */
+    void fill(double torquePerWatt, double speed, LossArrays arrays, int count) {
+        double[] shaft = arrays.shafts();
+        double[] out = arrays.motors();
+        double constant = watts.standing + iron(speed) + friction(speed);
+        double square = (watts.copper + watts.stray * speed) * torquePerWatt * torquePerWatt;
+        for (int i = 0; i < count; i++) {
+            out[i] = constant + square * shaft[i] * shaft[i];
+        }
+    }
+
     /** Returns a power, by multiplication and a square root where the exponent allows it: this runs in every loop. */
     static double power(double base, double exponent) {
         if (exponent == 1.5) {

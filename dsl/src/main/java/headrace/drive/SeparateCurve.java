@@ -3,6 +3,7 @@ package headrace.drive;
 import headrace.problem.Notes;
 import headrace.units.Power;
 import headrace.units.Ratio;
+import java.util.Arrays;
 import java.util.List;
 
 /** Losses of motor and drive apart, with the numbers of one motor in; on the mains the drive is {@code null}. */
@@ -18,6 +19,17 @@ record SeparateCurve(MotorTerms motor, DriveTerms drive, Bounds bounds, Notes ow
         double torque = torque(shaftWatts, speedRatio);
         double lost = motor.at(torque, speedRatio);
         return drive == null ? lost : lost + drive.at(speedRatio, current(torque));
+    }
+
+    @Override
+    public void fill(double speedRatio, LossArrays arrays, int count) {
+        double perWatt = torque(1, speedRatio);
+        motor.fill(perWatt, speedRatio, arrays, count);
+        if (drive == null) {
+            Arrays.fill(arrays.drives(), 0, count, 0.0);
+        } else {
+            drive.fill(current(perWatt), speedRatio, arrays, count);
+        }
     }
 
     @Override

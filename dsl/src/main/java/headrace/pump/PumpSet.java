@@ -193,6 +193,11 @@ public final class PumpSet implements Traced {
         return driveTrain.inputWatts(curve.shaftWatts(q, s), ofRated);
     }
 
+    /** Fills a map with what this pump set does over its flows and speeds. */
+    public void fill(WireMap map) {
+        map.fill(curve, driveTrain, curve.speed().si() / ratedSpeed.si());
+    }
+
     @Override
     public Notes notes() {
         return notes;

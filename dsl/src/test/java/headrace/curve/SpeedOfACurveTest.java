@@ -396,6 +396,34 @@ class SpeedOfACurveTest {
         }
     }
 
+    /** Speeds from far below to far above those that the fast power is made for. */
+    @ParameterizedTest
+    @MethodSource("everyKind")
+    void fills_one_speed_and_any_speed_as_it_gives_each(PumpCurve curve) {
+        for (double s : new double[] {0.05, 0.19, 0.2, 0.9, 1, 1.5, 1.51}) {
+            if (curve.liquid().equals(curve.testedLiquid()) || s > 0.3) {
+                double[] flows = {
+                    0,
+                    0.2 * s * curve.highestFlow().si(),
+                    s * curve.highestFlow().si(),
+                    1
+                };
+                CurveArrays each = CurveArrays.of(flows, new double[] {s, s, s, s});
+                CurveArrays row = CurveArrays.of(flows, new double[4]);
+                curve.fill(each);
+                curve.fillAt(s, row, 3);
+                for (int i = 0; i < 3; i++) {
+                    double watts = curve.shaftWatts(flows[i], s);
+                    assertEquals(watts, each.powers()[i], 1e-12 * watts);
+                    assertEquals(watts, row.powers()[i], 1e-11 * watts);
+                    assertEquals(curve.headMetres(flows[i], s), row.heads()[i], 1e-12);
+                    assertEquals(curve.efficiency(flows[i], s), row.efficiencies()[i], 1e-12);
+                }
+                assertEquals(0, row.powers()[3]);
+            }
+        }
+    }
+
     @Test
     void fills_infinity_where_no_speed_delivers_the_duty() {
         double[] shares = new double[3];
