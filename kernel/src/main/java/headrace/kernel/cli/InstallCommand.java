@@ -3,6 +3,7 @@ package headrace.kernel.cli;
 import headrace.kernel.install.Installation;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -43,8 +44,9 @@ final class InstallCommand implements Callable<Integer> {
                         System.getProperty("java.class.path").split(System.getProperty("path.separator")))
                 .map(entry -> Path.of(entry).toAbsolutePath().normalize())
                 .toList();
-        return new Installation.Program(
-                java, classPath, List.of(Main.class.getName(), "kernel", "--connection", "{connection_file}"));
+        List<String> arguments = new ArrayList<>(List.of(Main.class.getName()));
+        arguments.addAll(KernelCommand.COMMAND_LINE);
+        return new Installation.Program(java, classPath, arguments);
     }
 
     private static boolean isWindows() {

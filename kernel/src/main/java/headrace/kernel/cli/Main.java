@@ -38,7 +38,9 @@ public final class Main implements Runnable {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code;
         try {
-            code = execute(new PrintWriter(System.out, true, StandardCharsets.UTF_8), err, arguments);
+            code = KernelCommand.isAsked(arguments)
+                    ? KernelCommand.atOnce(arguments, err)
+                    : execute(new PrintWriter(System.out, true, StandardCharsets.UTF_8), err, arguments);
         } catch (Error e) {
             code = defect(e, err);
         }
@@ -58,7 +60,7 @@ public final class Main implements Runnable {
         throw new ParameterException(spec.commandLine(), "A command is missing, such as: headrace run FILE");
     }
 
-    private static int told(Exception failure, PrintWriter err) {
+    static int told(Exception failure, PrintWriter err) {
         if (!(failure instanceof Refusal refusal)) {
             return defect(failure, err);
         }

@@ -2,29 +2,42 @@ package headrace.kernel.wire;
 
 import headrace.problem.Refusal;
 import java.nio.charset.StandardCharsets;
-import java.security.InvalidKeyException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
-import javax.crypto.Mac;
-import javax.crypto.spec.SecretKeySpec;
+import java.util.Map;
 
 /**
  * Tells a message of someone who knows the secret from one of someone who does not.
  *
  * <p>Computed over the bytes as they came, never over what was read from them. Used by one thread at a time.
  *
- * <p>Source: Jupyter messaging protocol 5.5, “The wire protocol”; RFC 2104 for the code itself.
+ * <p>Source: Jupyter messaging protocol 5.5, “The wire protocol”; RFC 2104 for the code itself, written out here
+ * because the library's way to it loads every security provider that Java has, which a front end would wait for.
  */
 public final class Signature {
+    /** The hash of each scheme and the size of its blocks in bytes. Source: FIPS 180-4. */
+    private static final Map<String, Hash> HASHES = Map.of(
+            "hmac-sha1", new Hash("SHA-1", 64),
+            "hmac-sha224", new Hash("SHA-224", 64),
+            "hmac-sha256", new Hash("SHA-256", 64),
+            "hmac-sha384", new Hash("SHA-384", 128),
+            "hmac-sha512", new Hash("SHA-512", 128));
+
     private static final byte[] NONE = {};
 
-    private final Mac mac;
+    private final MessageDigest digest;
+    private final byte[] inner;
+    private final byte[] outer;
 
-    private Signature(Mac mac) {
-        this.mac = mac;
+    private record Hash(String name, int block) {}
+
+    private Signature(MessageDigest digest, byte[] inner, byte[] outer) {
+        this.digest = digest;
+        this.inner = inner;
+        this.outer = outer;
     }
 
     /**
@@ -34,41 +47,54 @@ public final class Signature {
      */
     public static Signature of(String scheme, String key) {
         if (key.isEmpty()) {
-            return new Signature(null);
+            return new Signature(null, NONE, NONE);
         }
         try {
-            if (!scheme.startsWith("hmac-")) {
+            Hash hash = HASHES.get(scheme);
+            if (hash == null) {
                 throw new NoSuchAlgorithmException(scheme);
             }
-            String hash = scheme.substring("hmac-".length()).toUpperCase(Locale.ROOT);
-            Mac mac = Mac.getInstance("Hmac" + hash.replace('_', '-'));
-            mac.init(new SecretKeySpec(key.getBytes(StandardCharsets.UTF_8), mac.getAlgorithm()));
-            return new Signature(mac);
-        } catch (NoSuchAlgorithmException | InvalidKeyException bad) {
+            MessageDigest digest = MessageDigest.getInstance(hash.name());
+            byte[] secret = key.getBytes(StandardCharsets.UTF_8);
+            byte[] block = Arrays.copyOf(secret.length > hash.block() ? digest.digest(secret) : secret, hash.block());
+            return new Signature(digest, mixed(block, 0x36), mixed(block, 0x5c));
+        } catch (NoSuchAlgorithmException bad) {
             throw new Refusal(
                     WireProblem.UNSUPPORTED_SIGNATURE,
                     "The front end wants messages signed with the scheme " + scheme,
-                    "This kernel signs with hmac-sha256 and the other codes hmac-… that its Java runtime has",
+                    "This kernel signs with "
+                            + HASHES.keySet().stream().sorted().toList(),
                     "Let the front end use hmac-sha256, which is its default");
         }
     }
 
     /** Returns whether messages are signed at all. */
     boolean used() {
-        return mac != null;
+        return digest != null;
     }
 
     /** Returns the signature of these bytes in turn, in hexadecimal digits. */
     byte[] of(List<byte[]> parts) {
-        if (mac == null) {
+        if (digest == null) {
             return NONE;
         }
-        parts.forEach(mac::update);
-        return HexFormat.of().formatHex(mac.doFinal()).getBytes(StandardCharsets.US_ASCII);
+        digest.update(inner);
+        parts.forEach(digest::update);
+        byte[] middle = digest.digest();
+        digest.update(outer);
+        return HexFormat.of().formatHex(digest.digest(middle)).getBytes(StandardCharsets.US_ASCII);
     }
 
     /** Returns whether a signature belongs to these bytes. Takes the same time for every wrong one. */
     boolean fits(byte[] signature, List<byte[]> parts) {
-        return mac == null || MessageDigest.isEqual(of(parts), signature);
+        return digest == null || MessageDigest.isEqual(of(parts), signature);
+    }
+
+    private static byte[] mixed(byte[] block, int pad) {
+        byte[] mixed = new byte[block.length];
+        for (int i = 0; i < block.length; i++) {
+            mixed[i] = (byte) (block[i] ^ pad);
+        }
+        return mixed;
     }
 }

@@ -8,7 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.problem.Refusal;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -40,6 +44,20 @@ class SignatureTest {
         assertEquals(
                 "af45d2e376484031617f78d2b58a6b1b9c7ef464f5a01b47e42ec3736322445e8e2240ca5e69e2c78b3239ecfab21649",
                 signed("hmac-sha384", "Jefe", "what do ya want for nothing?"));
+    }
+
+    @Test
+    void a_secret_of_any_length_signs_as_the_library_does() throws Exception {
+        for (int length : new int[] {1, 63, 64, 65, 127, 128, 129, 1000}) {
+            for (String hash : new String[] {"SHA1", "SHA224", "SHA256", "SHA384", "SHA512"}) {
+                String key = "k".repeat(length);
+                Mac library = Mac.getInstance("Hmac" + hash);
+                library.init(new SecretKeySpec(bytes(key), library.getAlgorithm()));
+                assertEquals(
+                        HexFormat.of().formatHex(library.doFinal(bytes("flow and head"))),
+                        signed("hmac-" + hash.toLowerCase(Locale.ROOT), key, "flow", " and ", "head"));
+            }
+        }
     }
 
     @Test
