@@ -1,6 +1,7 @@
 package headrace.kernel.cli;
 
 import headrace.kernel.install.Installation;
+import headrace.kernel.selfcheck.Rehearsal;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,10 +29,12 @@ final class InstallCommand implements Callable<Integer> {
     private WhereInstalled where;
 
     @Override
-    public Integer call() {
-        Installation installation = new Installation(where.folder());
-        installation.put(program());
+    public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
+        Installation installation = new Installation(where.folder());
+        Installation.Program program = program();
+        installation.put(program);
+        installation.quicken(program, Rehearsal::play);
         out.println("Installed the kernel headrace into " + installation.folder() + ".");
         out.println("Open a notebook front end and choose Headrace (Groovy) for a new notebook.");
         return ExitCode.DONE;

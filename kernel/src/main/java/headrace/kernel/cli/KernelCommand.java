@@ -1,6 +1,5 @@
 package headrace.kernel.cli;
 
-import headrace.kernel.headless.page.Edition;
 import headrace.kernel.message.Identity;
 import headrace.kernel.server.Kernel;
 import headrace.kernel.session.Session;
@@ -11,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -54,29 +54,54 @@ final class KernelCommand implements Callable<Integer> {
         return serve(connection);
     }
 
+    /** Readies the session while the ports are bound: Groovy takes longer to start than all the rest. */
     private static int serve(Path connection) throws InterruptedException {
+        CompletableFuture<Session> session = new CompletableFuture<>();
+        inBackground("session", () -> ready(session));
+        inBackground("grammar", KernelCommand::readyGrammar);
         Kernel kernel = new Kernel(ConnectionFile.read(connection), identity(), System.err);
         kernel.endWithout(Starter.process(System.getenv()));
         Signals.on("INT", kernel::interrupt);
         Signals.on("TERM", kernel::end);
-        kernel.serve(KernelCommand::session);
+        kernel.serve(session::join);
         return ExitCode.DONE;
     }
 
-    /** The first cell is usually run by hand, a moment after the start: time enough to get the compiler ready. */
-    private static Session session() {
-        GroovySession session = new GroovySession();
-        session.warmUp();
-        return session;
+    private static void inBackground(String name, Runnable work) {
+        Thread thread = new Thread(work, "headrace-" + name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    /**
+     * Unpacks the grammar of Groovy, which the first cell would wait for. Only these classes: they need nothing of the
+     * rest of Groovy, so that two threads can never wait for each other's half-made classes.
+     */
+    private static void readyGrammar() {
+        try {
+            for (String name : List.of("GroovyLexer", "GroovyParser")) {
+                Class.forName("org.apache.groovy.parser.antlr4." + name);
+            }
+        } catch (ClassNotFoundException | LinkageError elsewhere) {
+            return; // another version of Groovy unpacks it when it needs it
+        }
+    }
+
+    private static void ready(CompletableFuture<Session> session) {
+        try {
+            Session made = new GroovySession();
+            made.run("1 + 1", false, new Unheard()); // loads the compiler, so that the first cell finds it
+            session.complete(made);
+        } catch (Throwable failure) { // whatever it is, the front end is to hear of it
+            session.completeExceptionally(failure);
+        }
     }
 
     private static Identity identity() {
-        Edition edition = Versions.edition();
-        return new Identity(
-                edition.headrace(),
-                new Identity.Language("groovy", edition.groovy(), "text/x-groovy", ".groovy"),
-                "Headrace " + edition.headrace() + " with Groovy " + edition.groovy() + " on Java " + edition.jdk()
-                        + ". The word help() lists the words by subject.",
-                Map.of());
+        Built built = Built.read();
+        String banner = "Headrace " + built.headrace() + " with Groovy " + built.groovy() + " on Java "
+                + System.getProperty("java.version") + ". The word help() lists the words by subject.";
+        Identity.Language groovy = new Identity.Language("groovy", built.groovy(), "text/x-groovy", ".groovy");
+        return new Identity(built.headrace(), groovy, banner, Map.of());
     }
 }

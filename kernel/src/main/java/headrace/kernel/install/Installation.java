@@ -17,8 +17,13 @@ import java.util.stream.Stream;
  * anew. Folders of classes, as a build has them, are referred to where they are.
  */
 public final class Installation {
-    private static final List<String> OPTIONS =
-            List.of("-XX:+UseSerialGC", "-Xshare:auto", "-Dfile.encoding=UTF-8", "-Djava.awt.headless=true");
+    /** One collector thread, no word about an archive that does not fit this Java any more, text as everywhere. */
+    private static final List<String> OPTIONS = List.of(
+            "-XX:+UseSerialGC",
+            "-Xlog:disable",
+            "-Xlog:all=error:stderr",
+            "-Dfile.encoding=UTF-8",
+            "-Djava.awt.headless=true");
 
     private final Path folder;
 
@@ -41,25 +46,69 @@ public final class Installation {
         return folder;
     }
 
+    /** Tries a command that starts the kernel, and says whether all went well. */
+    public interface Trial {
+        /** Starts the kernel by this command, uses it and ends it. */
+        boolean goesWell(List<String> command) throws IOException, InterruptedException;
+    }
+
     /** Makes the kernel known, in place of an earlier one. */
     public void put(Program program) {
         Path made = folder.resolveSibling(folder.getFileName() + ".new");
         try {
             delete(made);
             Files.createDirectories(made);
-            String classPath = classPath(program, made);
-            List<String> command = new ArrayList<>();
-            command.add(program.java().toString());
-            command.addAll(OPTIONS);
-            command.add("-cp");
-            command.add(classPath);
-            command.addAll(program.arguments());
+            List<String> command = command(program, classPath(program, made));
             Files.writeString(made.resolve("kernel.json"), new Description(command).json());
             delete(folder);
             Files.move(made, folder);
         } catch (IOException e) {
             throw notWritable(e);
         }
+    }
+
+    /**
+     * Lets Java write down the classes that a trial of the kernel loads, so that it starts faster from now on.
+     *
+     * @return whether that worked; if not, the kernel starts as before
+     */
+    public boolean quicken(Program program, Trial trial) throws InterruptedException {
+        if (!program.classPath().stream().allMatch(Files::isRegularFile)) {
+            return false; // Java archives classes of jars only
+        }
+        Path archive = folder.resolve("classes.archive");
+        boolean newer = Runtime.version().feature() >= 25;
+        String record = (newer ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=") + archive;
+        String use = (newer ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=") + archive;
+        List<String> command = command(program, installedClassPath(program));
+        try {
+            boolean recorded = trial.goesWell(with(record, command)) && Files.exists(archive);
+            boolean works = recorded && trial.goesWell(with(use, command));
+            if (works) {
+                Files.writeString(folder.resolve("kernel.json"), new Description(with(use, command)).json());
+            } else {
+                Files.deleteIfExists(archive);
+            }
+            return works;
+        } catch (IOException e) {
+            throw notWritable(e);
+        }
+    }
+
+    private static List<String> command(Program program, String classPath) {
+        List<String> command = new ArrayList<>();
+        command.add(program.java().toString());
+        command.addAll(OPTIONS);
+        command.add("-cp");
+        command.add(classPath);
+        command.addAll(program.arguments());
+        return command;
+    }
+
+    private static List<String> with(String option, List<String> command) {
+        List<String> longer = new ArrayList<>(command);
+        longer.add(1, option);
+        return longer;
     }
 
     /**
@@ -79,17 +128,21 @@ public final class Installation {
 
     /** Copies the jars into a folder that will become this one. */
     private String classPath(Program program, Path made) throws IOException {
-        List<String> entries = new ArrayList<>();
         Path jars = Files.createDirectories(made.resolve("lib"));
         for (Path entry : program.classPath()) {
             if (Files.isRegularFile(entry)) {
                 Files.copy(entry, jars.resolve(entry.getFileName()));
-                entries.add(folder.resolve("lib").resolve(entry.getFileName()).toString());
-            } else {
-                entries.add(entry.toString());
             }
         }
-        return entries.stream().collect(Collectors.joining(System.getProperty("path.separator")));
+        return installedClassPath(program);
+    }
+
+    private String installedClassPath(Program program) {
+        return program.classPath().stream()
+                .map(entry -> Files.isRegularFile(entry)
+                        ? folder.resolve("lib").resolve(entry.getFileName()).toString()
+                        : entry.toString())
+                .collect(Collectors.joining(System.getProperty("path.separator")));
     }
 
     private static void delete(Path tree) throws IOException {

@@ -7,6 +7,7 @@ import headrace.kernel.message.Reply;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -45,26 +46,30 @@ public final class Author {
         return message(request.route(), "input_request", request.header(), content, List.of());
     }
 
-    private Outgoing message(
-            List<byte[]> route, String type, Header parent, Map<String, Object> content, List<byte[]> buffers) {
-        List<byte[]> parts = List.of(
-                Json.bytes(header(type)), parent.raw().getBytes(StandardCharsets.UTF_8), EMPTY, Json.bytes(content));
-        return new Outgoing(route, parts, buffers);
+    /** Writes a request, as a front end does. */
+    public Outgoing request(String type, Map<String, ?> content) {
+        return message(List.of(), type, Header.NONE, content, List.of());
     }
 
-    private Map<String, Object> header(String type) {
-        return Contents.tree(
-                "msg_id",
-                session + "_" + written.incrementAndGet(),
-                "msg_type",
-                type,
-                "username",
-                "kernel",
-                "session",
-                session,
-                "date",
-                Instant.now().truncatedTo(ChronoUnit.MICROS).toString(),
-                "version",
-                Contents.PROTOCOL);
+    private Outgoing message(
+            List<byte[]> route, String type, Header parent, Map<String, ?> content, List<byte[]> buffers) {
+        String id = session + "_" + written.incrementAndGet();
+        List<byte[]> parts = List.of(
+                Json.bytes(header(id, type)),
+                parent.raw().getBytes(StandardCharsets.UTF_8),
+                EMPTY,
+                Json.bytes(content));
+        return new Outgoing(id, route, parts, buffers);
+    }
+
+    private Map<String, Object> header(String id, String type) {
+        Map<String, Object> header = new LinkedHashMap<>();
+        header.put("msg_id", id);
+        header.put("msg_type", type);
+        header.put("username", "kernel");
+        header.put("session", session);
+        header.put("date", Instant.now().truncatedTo(ChronoUnit.MICROS).toString());
+        header.put("version", Contents.PROTOCOL);
+        return header;
     }
 }

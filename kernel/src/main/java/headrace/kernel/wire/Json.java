@@ -110,11 +110,9 @@ final class Json {
     }
 
     private static Number number(String literal) {
-        if (literal.matches("-?\\d{1,18}")) {
-            return Long.valueOf(literal);
-        }
-        if (literal.matches("-?\\d+")) {
-            return new BigInteger(literal);
+        if (literal.chars().noneMatch(c -> c == '.' || c == 'e' || c == 'E')) {
+            BigInteger whole = new BigInteger(literal);
+            return whole.bitLength() < Long.SIZE ? (Number) whole.longValue() : whole;
         }
         double value = Double.parseDouble(literal);
         return Double.isFinite(value) ? (Number) value : new BigDecimal(literal);

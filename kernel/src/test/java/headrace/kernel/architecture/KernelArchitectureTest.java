@@ -35,7 +35,8 @@ class KernelArchitectureTest {
             row("wire", "message display", JSON).calculations("problem"),
             row("server", "wire handler message session", SOCKETS).calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
-            row("cli", "server wire message headless install session", "picocli..")
+            row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
+            row("cli", "server wire message headless install selfcheck session", "picocli..")
                     .calculations("problem"));
 
     @ArchTest

@@ -1,0 +1,99 @@
+package headrace.kernel.selfcheck;
+
+import headrace.kernel.wire.ConnectionFile;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+
+/** A first visit to a kernel: some cells and questions as most notebooks begin, and the end. */
+public final class Rehearsal {
+    private static final int PATIENCE_SECONDS = 120;
+
+    private Rehearsal() {}
+
+    /** Cells as most notebooks begin: arithmetic, words, a chart, a mistake. */
+    public static List<String> cells() {
+        return List.of(
+                "1 + 1",
+                "println 'rehearsed'; [1, 2].collect { it * 2 }",
+                "def twice(x) { 2 * x }\ntwice(21)",
+                "flow = 52.m3ph\nflow * 2",
+                "design = duty(52.m3ph, 16.m)\nsystemCurve(design)",
+                "for (int i = 0; i < 3; i++) { println i }",
+                "throw new IllegalStateException('rehearsed')");
+    }
+
+    /**
+     * Starts a kernel, visits it and ends it.
+     *
+     * @param command the command that starts it, with {@code {connection_file}} where the file is to stand
+     * @return whether it answered everything and ended well
+     */
+    public static boolean play(List<String> command) throws IOException, InterruptedException {
+        Path file = Files.createTempFile("rehearsal", ".json");
+        Files.writeString(file, connection());
+        Process kernel = started(command, file);
+        try {
+            boolean answered = visit(ConnectionFile.read(file), kernel::isAlive);
+            return kernel.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) && answered && kernel.exitValue() == 0;
+        } finally {
+            kernel.destroyForcibly();
+            Files.deleteIfExists(file);
+        }
+    }
+
+    private static Process started(List<String> command, Path file) throws IOException {
+        List<String> filled = command.stream()
+                .map(argument -> argument.replace("{connection_file}", file.toString()))
+                .toList();
+        return new ProcessBuilder(filled)
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    private static boolean visit(ConnectionFile file, BooleanSupplier alive) {
+        try (Visitor visitor = new Visitor(file, alive)) {
+            boolean answered = visitor.ask("kernel_info_request", Map.of()) && visitor.beats();
+            for (String cell : cells()) {
+                answered &= answered && visitor.ask("execute_request", Map.of("code", cell));
+            }
+            for (String type : List.of("complete", "inspect", "is_complete", "history", "comm_info", "shutdown")) {
+                answered &= answered && visitor.ask(type + "_request", Map.of("code", "flow.to"));
+            }
+            return answered;
+        }
+    }
+
+    private static String connection() throws IOException {
+        List<ServerSocket> held = new ArrayList<>();
+        StringBuilder file = new StringBuilder("{");
+        try {
+            for (String name : List.of("shell_port", "iopub_port", "stdin_port", "control_port", "hb_port")) {
+                ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+                held.add(socket);
+                file.append('"')
+                        .append(name)
+                        .append("\":")
+                        .append(socket.getLocalPort())
+                        .append(',');
+            }
+        } finally {
+            for (ServerSocket socket : held) {
+                socket.close();
+            }
+        }
+        return file.append("\"ip\":\"127.0.0.1\",\"key\":\"")
+                .append(UUID.randomUUID())
+                .append("\"}")
+                .toString();
+    }
+}

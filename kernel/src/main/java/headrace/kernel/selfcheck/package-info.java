@@ -1,0 +1,2 @@
+/** Starts the installed kernel as a front end would. */
+package headrace.kernel.selfcheck;
