@@ -36,7 +36,7 @@ class KernelArchitectureTest {
             row("server", "wire handler message session", SOCKETS).calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
             row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
-            row("cli", "server wire message headless install selfcheck session", "picocli..")
+            row("cli", "server wire message headless install selfcheck session display", "picocli..")
                     .calculations("problem"));
 
     @ArchTest
