@@ -55,7 +55,8 @@ def run_reference(folder, workload, processor):
 def run_ours(workload, processor):
     with open("dsl/target/benchmarks.classpath") as file:
         classpath = "dsl/target/test-classes:dsl/target/classes:" + file.read().strip()
-    command = ["taskset", "-c", str(processor), "java", "-Xms2g", "-Xmx2g", "-XX:+UseSerialGC", "-cp", classpath,
+    command = ["taskset", "-c", str(processor), "java", "-Xms2g", "-Xmx2g", "-XX:+UseSerialGC",
+               "-XX:+UseTransparentHugePages", "-cp", classpath,
                "headrace.benchmark.Timing", WARM_UP_SECONDS, REPETITIONS, workload]
     return json.loads(subprocess.run(command, check=True, stdout=subprocess.PIPE).stdout)["results"]
 
