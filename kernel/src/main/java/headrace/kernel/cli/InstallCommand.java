@@ -34,8 +34,12 @@ final class InstallCommand implements Callable<Integer> {
         Installation installation = new Installation(where.folder());
         Installation.Program program = program();
         installation.put(program);
-        installation.quicken(program, Rehearsal::play);
         out.println("Installed the kernel headrace into " + installation.folder() + ".");
+        out.println("Trying it once, so that it starts faster from now on ...");
+        out.println(
+                installation.quicken(program, Rehearsal::play)
+                        ? "It starts, and starts fast."
+                        : "It starts as fast as its classes can be read.");
         out.println("Open a notebook front end and choose Headrace (Groovy) for a new notebook.");
         return ExitCode.DONE;
     }

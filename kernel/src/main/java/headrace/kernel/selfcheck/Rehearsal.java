@@ -15,20 +15,37 @@ import java.util.function.BooleanSupplier;
 
 /** A first visit to a kernel: some cells and questions as most notebooks begin, and the end. */
 public final class Rehearsal {
+    /** The last cell, which is to fail. */
+    static final String MISTAKE = "throw new IllegalStateException('rehearsed')";
+
     private static final int PATIENCE_SECONDS = 120;
 
     private Rehearsal() {}
 
-    /** Cells as most notebooks begin: arithmetic, words, a chart, a mistake. */
-    public static List<String> cells() {
+    private static final String PUMP_TEST = """
+            # name: Rehearsal
+            # speed: 1450 rpm
+            # source: invented, on H = 20 m - 0.001 m/(m3/h)2 Q2 and P = 1 kW + 0.03 kW/(m3/h) Q
+            flow [m3/h], head [m], shaft power [kW]
+            0, 20.0, 1.0
+            20, 19.6, 1.6
+            40, 18.4, 2.2
+            60, 16.4, 2.8
+            80, 13.6, 3.4
+            """;
+
+    /** Cells as most notebooks begin: arithmetic, words, a curve with its chart, a mistake. */
+    static List<String> cells() {
         return List.of(
                 "1 + 1",
                 "println 'rehearsed'; [1, 2].collect { it * 2 }",
                 "def twice(x) { 2 * x }\ntwice(21)",
                 "flow = 52.m3ph\nflow * 2",
-                "design = duty(52.m3ph, 16.m)\nsystemCurve(design)",
+                "file = File.createTempFile('rehearsal', '.csv')\nfile.text = '''" + PUMP_TEST + "'''",
+                "curve = fit(readPumpTest(file.path))\ncurve",
+                "file.delete()\nsystemCurve(duty(52.m3ph, 16.m))",
                 "for (int i = 0; i < 3; i++) { println i }",
-                "throw new IllegalStateException('rehearsed')");
+                MISTAKE);
     }
 
     /**

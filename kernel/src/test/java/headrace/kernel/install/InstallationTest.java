@@ -79,6 +79,56 @@ class InstallationTest {
         assertFalse(Files.exists(installation.folder().resolveSibling("headrace.new")));
     }
 
+    private Installation.Program jarsOnly() throws IOException {
+        Path jar = Files.writeString(folder.resolve("one.jar"), "bytes");
+        return new Installation.Program(Path.of("/jdk/bin/java"), List.of(jar), List.of("Main"));
+    }
+
+    /** Writes what Java would, where the command says. */
+    private static boolean recorded(List<String> command) throws IOException {
+        String option = command.get(1);
+        if (option.contains("AtExit=") || option.contains("Output=")) {
+            Files.writeString(Path.of(option.substring(option.indexOf('=') + 1)), "archive");
+        }
+        return true;
+    }
+
+    @Test
+    void after_a_trial_that_goes_well_the_kernel_starts_from_what_java_wrote_down() throws Exception {
+        Installation installation = installation();
+        installation.put(jarsOnly());
+        assertTrue(installation.quicken(jarsOnly(), InstallationTest::recorded));
+        String option = description(installation).getAsJsonArray("argv").get(1).getAsString();
+        assertTrue(option.endsWith("=" + installation.folder().resolve("classes.archive")), option);
+        assertTrue(option.startsWith("-XX:SharedArchiveFile") || option.startsWith("-XX:AOTCache="), option);
+    }
+
+    @Test
+    void after_a_trial_that_fails_the_kernel_starts_as_before() throws Exception {
+        Installation installation = installation();
+        installation.put(jarsOnly());
+        JsonObject before = description(installation);
+        assertFalse(installation.quicken(jarsOnly(), command -> false));
+        assertFalse(installation.quicken(
+                jarsOnly(),
+                command -> command.get(1).contains("AtExit") || command.get(1).contains("Output")));
+        assertFalse(installation.quicken(
+                jarsOnly(),
+                command -> recorded(command)
+                        && (command.get(1).contains("AtExit=") || command.get(1).contains("Output="))));
+        assertEquals(before, description(installation));
+        assertFalse(Files.exists(installation.folder().resolve("classes.archive")));
+    }
+
+    @Test
+    void folders_of_classes_are_not_written_down() throws Exception {
+        Installation installation = installation();
+        installation.put(program());
+        assertFalse(installation.quicken(program(), command -> {
+            throw new AssertionError("no trial is of use");
+        }));
+    }
+
     @Test
     void what_is_removed_leaves_nothing_and_can_be_removed_again() throws IOException {
         Installation installation = installation();
