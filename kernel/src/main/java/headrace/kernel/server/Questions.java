@@ -4,6 +4,7 @@ import headrace.kernel.message.Question;
 import headrace.kernel.message.Request;
 import headrace.kernel.wire.Author;
 import headrace.kernel.wire.Incoming;
+import headrace.kernel.wire.Outgoing;
 import headrace.work.Stopped;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +19,7 @@ final class Questions {
     private final ReentrantLock turn = new ReentrantLock();
     private volatile Pending pending;
 
-    private record Pending(List<byte[]> route, CompletableFuture<String> answer) {}
+    private record Pending(String id, List<byte[]> route, CompletableFuture<String> answer) {}
 
     Questions(Courier courier, Author author) {
         this.courier = courier;
@@ -30,9 +31,10 @@ final class Questions {
         try {
             turn.lockInterruptibly();
             try {
-                Pending asked = new Pending(request.route(), new CompletableFuture<>());
+                Outgoing written = author.question(request, question);
+                Pending asked = new Pending(written.id(), request.route(), new CompletableFuture<>());
                 pending = asked;
-                courier.send(Channel.STDIN, author.question(request, question));
+                courier.send(Channel.STDIN, written);
                 return asked.answer().get();
             } finally {
                 pending = null;
@@ -43,10 +45,16 @@ final class Questions {
         }
     }
 
-    /** Takes an answer; one to which there is no question, or which comes from elsewhere, is dropped. */
+    /**
+     * Takes an answer; one to which there is no question, which comes from elsewhere, or which names an earlier
+     * question is dropped. Many front ends name none of ours.
+     */
     void answer(Incoming message, Request.Answer answer) {
         Pending asked = pending;
-        if (asked != null && same(asked.route(), message.route())) {
+        boolean names = author.wrote(message.cause());
+        if (asked != null
+                && same(asked.route(), message.route())
+                && (!names || message.cause().equals(asked.id()))) {
             asked.answer().complete(answer.value());
         }
     }

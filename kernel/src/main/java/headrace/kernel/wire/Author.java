@@ -40,6 +40,11 @@ public final class Author {
         return message(List.of(topic), words.type(), parent, words.content(), words.buffers());
     }
 
+    /** Returns whether an identity is that of a message written here. */
+    public boolean wrote(String id) {
+        return id.startsWith(session + "_");
+    }
+
     /** Writes a question to the user whose front end sent this request. */
     public Outgoing question(Incoming request, Question question) {
         Map<String, Object> content = Contents.tree("prompt", question.prompt(), "password", question.secret());
