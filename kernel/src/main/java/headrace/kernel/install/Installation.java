@@ -17,9 +17,13 @@ import java.util.stream.Stream;
  * anew. Folders of classes, as a build has them, are referred to where they are.
  */
 public final class Installation {
-    /** One collector thread, no word about an archive that does not fit this Java any more, text as everywhere. */
+    /**
+     * One collector thread, a heap that begins small, no word about an archive that does not fit this Java any more,
+     * text as everywhere.
+     */
     private static final List<String> OPTIONS = List.of(
             "-XX:+UseSerialGC",
+            "-Xms64m",
             "-Xlog:disable",
             "-Xlog:all=error:stderr",
             "-Dfile.encoding=UTF-8",

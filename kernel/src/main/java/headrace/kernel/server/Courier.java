@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.zeromq.ZMQ;
+import org.zeromq.ZMQException;
 
 /**
  * Carries messages between the sockets and everyone else.
@@ -117,8 +118,12 @@ final class Courier {
 
     private void send(ZMQ.Socket socket, List<byte[]> message) {
         int last = message.size() - 1;
-        for (int i = 0; i <= last; i++) {
-            socket.send(message.get(i), i < last ? ZMQ.SNDMORE : 0);
+        try {
+            for (int i = 0; i <= last; i++) {
+                socket.send(message.get(i), i < last ? ZMQ.SNDMORE : 0);
+            }
+        } catch (ZMQException e) {
+            log.failed("A message could not be sent.", e);
         }
     }
 

@@ -15,38 +15,26 @@ final class Contents {
     /** The version of the protocol in which all messages are written. */
     static final String PROTOCOL = "5.5";
 
+    private static final Kinds<Reply, Map<String, Object>> OF_KIND = new Kinds<Reply, Map<String, Object>>()
+            .with(Reply.Done.class, done -> ok())
+            .with(Reply.Failed.class, failed -> fault(failed.fault()))
+            .with(Reply.KernelInfo.class, info -> identity(info.identity()))
+            .with(Reply.Executed.class, Contents::executed)
+            .with(Reply.ExecuteFailed.class, Contents::executeFailed)
+            .with(Reply.Aborted.class, aborted -> tree("status", "aborted", "execution_count", aborted.count()))
+            .with(Reply.Complete.class, Contents::complete)
+            .with(Reply.Inspect.class, Contents::inspect)
+            .with(Reply.IsComplete.class, Contents::isComplete)
+            .with(Reply.History.class, Contents::history)
+            .with(Reply.CommInfo.class, Contents::comms)
+            .with(Reply.Connect.class, Contents::ports)
+            .with(Reply.Shutdown.class, shutdown -> ok("restart", shutdown.restart()));
+
     private Contents() {}
 
     /** Returns the content of a reply. */
     static Map<String, Object> of(Reply reply) {
-        if (reply instanceof Reply.Executed executed) {
-            return executed(executed);
-        } else if (reply instanceof Reply.ExecuteFailed failed) {
-            return with(fault(failed.fault()), "execution_count", failed.count());
-        } else if (reply instanceof Reply.Aborted aborted) {
-            return tree("status", "aborted", "execution_count", aborted.count());
-        } else if (reply instanceof Reply.Failed failed) {
-            return fault(failed.fault());
-        } else if (reply instanceof Reply.KernelInfo info) {
-            return identity(info.identity());
-        } else if (reply instanceof Reply.Complete complete) {
-            return complete(complete);
-        } else if (reply instanceof Reply.Inspect inspect) {
-            return inspect(inspect);
-        } else if (reply instanceof Reply.IsComplete is) {
-            return is.status().equals("incomplete")
-                    ? tree("status", is.status(), "indent", is.indent())
-                    : tree("status", is.status());
-        } else if (reply instanceof Reply.History history) {
-            return history(history);
-        } else if (reply instanceof Reply.CommInfo info) {
-            return comms(info);
-        } else if (reply instanceof Reply.Connect ports) {
-            return ports(ports);
-        } else if (reply instanceof Reply.Shutdown shutdown) {
-            return ok("restart", shutdown.restart());
-        }
-        return ok();
+        return OF_KIND.of(reply);
     }
 
     /** Returns the content of an error, in a reply and as it is published. */
@@ -76,9 +64,16 @@ final class Contents {
         return content;
     }
 
-    private static Map<String, Object> with(Map<String, Object> content, String name, Object value) {
-        content.put(name, value);
+    private static Map<String, Object> executeFailed(Reply.ExecuteFailed failed) {
+        Map<String, Object> content = fault(failed.fault());
+        content.put("execution_count", failed.count());
         return content;
+    }
+
+    private static Map<String, Object> isComplete(Reply.IsComplete is) {
+        return is.status().equals("incomplete")
+                ? tree("status", is.status(), "indent", is.indent())
+                : tree("status", is.status());
     }
 
     private static boolean isJson(String type) {

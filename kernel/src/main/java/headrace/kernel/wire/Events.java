@@ -14,48 +14,59 @@ import java.util.Map;
  * @param buffers what goes with it as bytes
  */
 record Events(String type, Map<String, Object> content, List<byte[]> buffers) {
+    private static final Kinds<Event, Events> OF_KIND = new Kinds<Event, Events>()
+            .with(Event.Status.class, status -> plain("status", "execution_state", status.state()))
+            .with(Event.Input.class, Events::input)
+            .with(Event.Stream.class, stream -> plain("stream", "name", stream.name(), "text", stream.text()))
+            .with(Event.Display.class, Events::display)
+            .with(Event.Update.class, Events::update)
+            .with(Event.Clear.class, clear -> plain("clear_output", "wait", clear.later()))
+            .with(Event.Result.class, Events::result)
+            .with(Event.Failure.class, Events::failure)
+            .with(Event.Ending.class, end -> plain("shutdown_reply", "status", "ok", "restart", end.restart()))
+            .with(Event.Welcome.class, welcome -> plain("iopub_welcome", "subscription", welcome.topic()))
+            .with(Comm.Open.class, Events::open)
+            .with(Comm.Data.class, Events::data)
+            .with(Comm.Close.class, close -> plain("comm_close", "comm_id", close.id(), "data", close.data()));
+
     /** Puts an event into words of the protocol. */
     static Events of(Event event) {
-        if (event instanceof Comm comm) {
-            return of(comm);
-        } else if (event instanceof Event.Status status) {
-            return plain("status", "execution_state", status.state());
-        } else if (event instanceof Event.Stream stream) {
-            return plain("stream", "name", stream.name(), "text", stream.text());
-        } else if (event instanceof Event.Input input) {
-            return plain("execute_input", "code", input.code(), "execution_count", input.count());
-        } else if (event instanceof Event.Result result) {
-            return new Events("execute_result", shown(result.bundle(), "execution_count", result.count()), List.of());
-        } else if (event instanceof Event.Display display) {
-            Map<String, Object> names = display.id().map(Events::named).orElse(Map.of());
-            return new Events("display_data", shown(display.bundle(), "transient", names), List.of());
-        } else if (event instanceof Event.Update update) {
-            Map<String, Object> content = shown(update.bundle(), "transient", named(update.id()));
-            return new Events("update_display_data", content, List.of());
-        } else if (event instanceof Event.Clear clear) {
-            return plain("clear_output", "wait", clear.later());
-        } else if (event instanceof Event.Failure failure) {
-            Map<String, Object> content = Contents.fault(failure.fault());
-            content.remove("status");
-            return new Events("error", content, List.of());
-        } else if (event instanceof Event.Ending ending) {
-            return plain("shutdown_reply", "status", "ok", "restart", ending.restart());
-        } else if (event instanceof Event.Welcome welcome) {
-            return plain("iopub_welcome", "subscription", welcome.topic());
-        }
-        throw new IllegalArgumentException("No message of the protocol says " + event);
+        return OF_KIND.of(event);
     }
 
-    private static Events of(Comm comm) {
-        if (comm instanceof Comm.Open open) {
-            Map<String, Object> content =
-                    Contents.tree("comm_id", open.id(), "target_name", open.target(), "data", open.data());
-            return new Events("comm_open", content, open.buffers());
-        } else if (comm instanceof Comm.Data data) {
-            Map<String, Object> content = Contents.tree("comm_id", data.id(), "data", data.data());
-            return new Events("comm_msg", content, data.buffers());
-        }
-        return plain("comm_close", "comm_id", comm.id(), "data", ((Comm.Close) comm).data());
+    private static Events input(Event.Input input) {
+        return plain("execute_input", "code", input.code(), "execution_count", input.count());
+    }
+
+    private static Events display(Event.Display display) {
+        Map<String, Object> names = display.id().map(Events::named).orElse(Map.of());
+        return new Events("display_data", shown(display.bundle(), "transient", names), List.of());
+    }
+
+    private static Events update(Event.Update update) {
+        Map<String, Object> content = shown(update.bundle(), "transient", named(update.id()));
+        return new Events("update_display_data", content, List.of());
+    }
+
+    private static Events result(Event.Result result) {
+        return new Events("execute_result", shown(result.bundle(), "execution_count", result.count()), List.of());
+    }
+
+    private static Events failure(Event.Failure failure) {
+        Map<String, Object> content = Contents.fault(failure.fault());
+        content.remove("status");
+        return new Events("error", content, List.of());
+    }
+
+    private static Events open(Comm.Open open) {
+        Map<String, Object> content =
+                Contents.tree("comm_id", open.id(), "target_name", open.target(), "data", open.data());
+        return new Events("comm_open", content, open.buffers());
+    }
+
+    private static Events data(Comm.Data data) {
+        Map<String, Object> content = Contents.tree("comm_id", data.id(), "data", data.data());
+        return new Events("comm_msg", content, data.buffers());
     }
 
     private static Events plain(String type, Object... namesAndValues) {
