@@ -1,6 +1,8 @@
 package headrace.kernel.session.groovy;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,10 +50,12 @@ final class CellSources {
         List<String> lines = new ArrayList<>();
         String before = "";
         int calls = 0;
+        Deque<String> called = new ArrayDeque<>();
         for (StackTraceElement frame : frames) {
             Optional<Source> source = ofFile(frame.getFileName());
             String place = frame.getFileName() + ":" + frame.getLineNumber();
             if (source.isEmpty() || frame.getLineNumber() <= 0 || place.equals(before)) {
+                called.push(frame.getMethodName());
                 continue;
             }
             before = place;
@@ -61,9 +65,24 @@ final class CellSources {
             }
             lines.add((calls == 1 ? "" : "called from ") + source.get().label() + ", line " + frame.getLineNumber()
                     + ":");
-            lines.add("    " + source.get().line(frame.getLineNumber()).strip());
+            String line = source.get().line(frame.getLineNumber()).strip();
+            lines.add("    " + line);
+            lines.add("    " + " ".repeat(column(line, called)) + "^");
+            called.clear();
+            called.push(frame.getMethodName());
         }
         return lines;
+    }
+
+    /** A frame knows its line alone: the column is that of what the line had called, or else of its beginning. */
+    private static int column(String line, Iterable<String> called) {
+        for (String name : called) {
+            Matcher word = Pattern.compile("\\b" + Pattern.quote(name) + "\\b").matcher(line);
+            if (word.find()) {
+                return word.start();
+            }
+        }
+        return 0;
     }
 
     /** Returns the method, outside of cells and machinery, that the innermost cell had called. */

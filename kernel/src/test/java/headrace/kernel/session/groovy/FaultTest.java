@@ -111,7 +111,8 @@ class FaultTest extends CellTest {
                 List.of(
                         "IndexOutOfBoundsException: Index 7 out of bounds for length 2",
                         "Cell 1, line 3:",
-                        "    c = b.get(7)"),
+                        "    c = b.get(7)",
+                        "          ^"),
                 fault.lines());
     }
 
@@ -124,10 +125,13 @@ class FaultTest extends CellTest {
                 List.of(
                         "Cell 2, line 2:",
                         "    x.get(9)",
+                        "      ^",
                         "called from Cell 1, line 2:",
                         "    inner(x)",
+                        "    ^",
                         "called from Cell 3, line 2:",
-                        "    outer([])"),
+                        "    outer([])",
+                        "    ^"),
                 fault.lines().subList(1, fault.lines().size()));
     }
 
