@@ -86,6 +86,7 @@ class ExecuteTest {
         assertEquals(List.of("status", "execute_input", "error", "status"), cell.types());
         JsonObject published = cell.event("error").content();
         assertTrue(published.get("evalue").getAsString().contains("no flow"));
+        assertFalse(published.has("status"), "only the reply says how the cell ended");
         assertEquals("error", cell.reply().text("status"));
         for (String field : List.of("ename", "evalue", "traceback")) {
             assertEquals(published.get(field), cell.reply().content().get(field));

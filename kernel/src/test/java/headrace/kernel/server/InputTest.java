@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.server.FrontEnd.Exchange;
 import headrace.kernel.server.FrontEnd.Message;
 import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
+import headrace.work.Stopped;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -26,6 +29,9 @@ class InputTest {
             output.print("before ");
             return switch (words[0]) {
                 case "ask" -> ScriptedSession.value(output.ask(words[1], false).orElse("nobody"));
+                case "elsewhere" ->
+                    ScriptedSession.value(CompletableFuture.supplyAsync(() -> askedElsewhere(output, words[1]))
+                            .join());
                 case "whisper" ->
                     ScriptedSession.value(output.ask(words[1], true).orElse("nobody"));
                 default -> new Outcome.Done();
@@ -37,6 +43,15 @@ class InputTest {
     @AfterAll
     static void end() {
         served.close();
+    }
+
+    /** Asks on a thread that no interruption of the cell's own thread wakes. */
+    private static String askedElsewhere(Output output, String prompt) {
+        try {
+            return output.ask(prompt, false).orElse("nobody");
+        } catch (Stopped stopped) {
+            return "freed";
+        }
     }
 
     private static String ask(String code) {
@@ -113,9 +128,20 @@ class InputTest {
             String id = ask("ask whom");
             Message question = frontEnd.question();
             other.answer(question, "stranger");
+            for (int i = 0; i < 20; i++) { // time enough for it to arrive
+                other.reply(other.ask("kernel_info_request", Map.of()));
+            }
             frontEnd.answer(question, "engineer");
             assertEquals("engineer", result(id));
         }
+    }
+
+    @Test
+    void an_interruption_frees_a_question_of_another_thread_of_the_cell() {
+        String id = ask("elsewhere forever");
+        frontEnd.question();
+        frontEnd.commandReply(frontEnd.command("interrupt_request", Map.of()));
+        assertEquals("freed", result(id));
     }
 
     @Test

@@ -1,12 +1,15 @@
 package headrace.kernel.server;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.kernel.server.FrontEnd.Message;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
+import headrace.work.Stopped;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -91,14 +94,44 @@ class InterruptTest {
     }
 
     @Test
-    void a_cell_that_is_just_about_to_start_is_stopped_as_well() {
-        for (int i = 0; i < 30; i++) {
-            String id = frontEnd.ask("execute_request", Map.of("code", "while (true) {}"));
-            frontEnd.awaitEvent(event -> event.answers(id) && event.isStatus("busy"));
-            interrupt();
-            Message reply = frontEnd.reply(id);
-            assertTrue(List.of("error", "aborted").contains(reply.text("status")), reply.text("status"));
+    void a_cell_that_was_about_to_start_and_did_not_hear_the_first_interruption_hears_another() {
+        CountDownLatch asked = new CountDownLatch(1);
+        try (Served slow = Served.session(() -> new SlowToStart(asked))) {
+            FrontEnd impatient = slow.frontEnd();
+            String id = impatient.ask("execute_request", Map.of("code", "wait for ever"));
+            impatient.awaitEvent(event -> event.answers(id) && event.type().equals("execute_input"));
+            impatient.commandReply(impatient.command("interrupt_request", Map.of()));
+            asked.countDown();
+            assertEquals("error", impatient.reply(id).text("status"));
         }
-        assertEquals("ok", frontEnd.run("1 + 1").reply().text("status"));
+    }
+
+    /** Takes its time between being asked for a cell and being able to stop it. */
+    private static final class SlowToStart extends ScriptedSession {
+        private final CountDownLatch asked;
+
+        SlowToStart(CountDownLatch asked) {
+            super((code, output) -> forEver());
+            this.asked = asked;
+        }
+
+        @Override
+        public Outcome run(String code, boolean kept, Output output) {
+            try {
+                asked.await();
+            } catch (InterruptedException e) {
+                throw new AssertionError("nobody knows this thread yet", e);
+            }
+            return super.run(code, kept, output);
+        }
+
+        private static Outcome forEver() {
+            try {
+                new CountDownLatch(1).await();
+                return new Outcome.Done();
+            } catch (InterruptedException e) {
+                throw new Stopped();
+            }
+        }
     }
 }
