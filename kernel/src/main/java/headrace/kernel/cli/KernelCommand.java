@@ -60,7 +60,7 @@ final class KernelCommand implements Callable<Integer> {
         inBackground("session", () -> ready(session));
         inBackground("grammar", KernelCommand::readyGrammar);
         Kernel kernel = new Kernel(ConnectionFile.read(connection), identity(), System.err);
-        kernel.endWithout(Starter.process(System.getenv()));
+        kernel.endWhen(Starter.gone(System.getenv()));
         Signals.on("INT", kernel::interrupt);
         Signals.on("TERM", kernel::end);
         kernel.serve(session::join);

@@ -28,6 +28,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
 /**
@@ -101,17 +102,17 @@ public final class Kernel {
         ending.countDown();
     }
 
-    /** Lets the kernel end when the process that started it is gone. */
-    public void endWithout(Optional<ProcessHandle> starter) {
-        starter.ifPresent(process -> clock.scheduleWithFixedDelay(
+    /** Lets the kernel end as soon as this holds, which is asked once a second. */
+    public void endWhen(BooleanSupplier gone) {
+        clock.scheduleWithFixedDelay(
                 () -> {
-                    if (!process.isAlive()) {
+                    if (gone.getAsBoolean()) {
                         end();
                     }
                 },
                 1,
                 1,
-                TimeUnit.SECONDS));
+                TimeUnit.SECONDS);
     }
 
     private void make(Supplier<Session> maker) {

@@ -9,11 +9,14 @@ import headrace.kernel.outside.Outside;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -127,6 +130,29 @@ class KernelProcessTest {
             assertEquals("ok", running.frontEnd.run("1").reply().text("status"));
             starter.destroyForcibly().waitFor();
             assertEquals(0, running.end());
+        }
+    }
+
+    @Test
+    @DisabledOnOs(value = OS.WINDOWS, disabledReason = NO_SIGNALS)
+    void it_ends_by_itself_if_the_process_that_started_it_is_gone_before_it_is_up() throws Exception {
+        Process gone = new ProcessBuilder("true").start();
+        gone.waitFor();
+        String file = connectionFile(Served.fields(Served.freePorts(), "k")).toString();
+        List<String> command = new ArrayList<>(List.of("sh", "-c", "\"$@\" >/dev/null 2>&1 & echo $!", "sh"));
+        command.addAll(InstalledKernel.command("kernel", "--connection", file));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().put("JPY_PARENT_PID", Long.toString(gone.pid()));
+        Process shell = builder.start();
+        String printed = new String(shell.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+        ProcessHandle orphan = ProcessHandle.of(Long.parseLong(printed.strip())).orElseThrow();
+        boolean adoptedByTheFirst =
+                orphan.parent().filter(parent -> parent.pid() == 1).isPresent();
+        try {
+            Assumptions.assumeTrue(adoptedByTheFirst, "another process than the first adopts orphans here");
+            orphan.onExit().get(Running.HANGING_SECONDS, TimeUnit.SECONDS);
+        } finally {
+            orphan.destroyForcibly();
         }
     }
 
