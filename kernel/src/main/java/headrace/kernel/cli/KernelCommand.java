@@ -2,6 +2,7 @@ package headrace.kernel.cli;
 
 import headrace.kernel.message.Identity;
 import headrace.kernel.server.Kernel;
+import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.wire.ConnectionFile;
@@ -90,7 +91,7 @@ final class KernelCommand implements Callable<Integer> {
     private static void ready(CompletableFuture<Session> session) {
         try {
             Session made = new GroovySession();
-            made.run("1 + 1", false, new Unheard()); // loads the compiler, so that the first cell finds it
+            made.run("1 + 1", false, Output.UNHEARD); // loads the compiler, so that the first cell finds it
             session.complete(made);
         } catch (Throwable failure) { // whatever it is, the front end is to hear of it
             session.completeExceptionally(failure);

@@ -5,6 +5,29 @@ import java.util.Optional;
 
 /** Where running code prints and draws, and whom it can ask. May be called by any thread that the code started. */
 public interface Output {
+    /** Hears nothing, and answers nothing. */
+    Output UNHEARD = new Output() {
+        @Override
+        public void print(String text) {}
+
+        @Override
+        public void printError(String text) {}
+
+        @Override
+        public void show(MimeBundle bundle, Optional<String> id) {}
+
+        @Override
+        public void update(MimeBundle bundle, String id) {}
+
+        @Override
+        public void clear(boolean wait) {}
+
+        @Override
+        public Optional<String> ask(String prompt, boolean secret) {
+            return Optional.empty();
+        }
+    };
+
     /** Takes text as the code prints it. */
     void print(String text);
 

@@ -7,6 +7,7 @@ import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Notebook;
 import headrace.kernel.session.Fault;
 import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
 import headrace.kernel.session.groovy.GroovySession;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -81,7 +82,7 @@ class ShippedNotebooksTest {
         try (GroovySession session = GroovySession.in(PROJECT.resolve("notebooks"), folder)) {
             for (Cell cell : Notebook.of(notebook, "notebook").cells()) {
                 if (cell instanceof Cell.Code code
-                        && session.run(code.source(), true, new Unheard()) instanceof Outcome.Failed failed) {
+                        && session.run(code.source(), true, Output.UNHEARD) instanceof Outcome.Failed failed) {
                     return Optional.of(failed.fault());
                 }
             }

@@ -3,7 +3,6 @@ package headrace.kernel.selfcheck;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headrace.kernel.display.MimeBundle;
 import headrace.kernel.outside.InstalledKernel;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
@@ -11,7 +10,6 @@ import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -23,7 +21,7 @@ class RehearsalTest {
         List<Outcome> outcomes = new ArrayList<>();
         try (Session session = new GroovySession()) {
             for (String cell : Rehearsal.cells()) {
-                Outcome outcome = session.run(cell, true, new Deaf());
+                Outcome outcome = session.run(cell, true, Output.UNHEARD);
                 assertTrue(outcome instanceof Outcome.Failed == cell.equals(Rehearsal.MISTAKE), cell + ": " + outcome);
                 outcomes.add(outcome);
             }
@@ -41,27 +39,5 @@ class RehearsalTest {
     @Test
     void a_program_that_is_no_kernel_is_not_waited_for() throws Exception {
         assertFalse(Rehearsal.play(InstalledKernel.command("no-such-command", "{connection_file}")));
-    }
-
-    private static final class Deaf implements Output {
-        @Override
-        public void print(String text) {}
-
-        @Override
-        public void printError(String text) {}
-
-        @Override
-        public void show(MimeBundle bundle, Optional<String> id) {}
-
-        @Override
-        public void update(MimeBundle bundle, String id) {}
-
-        @Override
-        public void clear(boolean wait) {}
-
-        @Override
-        public Optional<String> ask(String prompt, boolean secret) {
-            return Optional.empty();
-        }
     }
 }
