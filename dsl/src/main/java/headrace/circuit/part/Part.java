@@ -1,0 +1,36 @@
+package headrace.circuit.part;
+
+import headrace.liquid.Liquid;
+import headrace.problem.Notes;
+
+/**
+ * Something that the liquid passes through: a pipe, a fitting, a valve, a coil. Parts in a row make a branch.
+ *
+ * <dl>
+ *   <dt>Units
+ *   <dd>Quantities in the values; the law is in SI.
+ *   <dt>Limits
+ *   <dd>Each part says its own when it is made.
+ *   <dt>Errors
+ *   <dd>{@link headrace.problem.Refusal} with the part's own name.
+ *   <dt>Source
+ *   <dd>Each part its own.
+ * </dl>
+ */
+public interface Part {
+    /** Returns the name by which results and refusals speak of it. */
+    String name();
+
+    /** Returns the head that it loses in a liquid; of a valve that throttles, when it stands fully open. */
+    LinkLaw in(Liquid liquid);
+
+    /** Returns which way it lets the liquid pass. */
+    default Passage passage() {
+        return Passage.BOTH_WAYS;
+    }
+
+    /** Returns what has to be said about it when it stands in a liquid. */
+    default Notes notes(Liquid liquid) {
+        return Notes.NONE;
+    }
+}
