@@ -2,6 +2,8 @@ package headrace.circuit.part;
 
 import headrace.liquid.Liquid;
 import headrace.problem.Notes;
+import headrace.units.Flow;
+import headrace.units.Head;
 
 /**
  * Something that the liquid passes through: a pipe, a fitting, a valve, a coil. Parts in a row make a branch.
@@ -32,5 +34,15 @@ public interface Part {
     /** Returns what has to be said about it when it stands in a liquid. */
     default Notes notes(Liquid liquid) {
         return Notes.NONE;
+    }
+
+    /** Returns what has to be said about it at a flow in a liquid: a velocity, a limit of its formula. */
+    default Notes notesAt(Flow flow, Liquid liquid) {
+        return Notes.NONE;
+    }
+
+    /** Returns the head that it loses at a flow in a liquid. */
+    default Head headAt(Flow flow, Liquid liquid) {
+        return Head.metres(in(liquid).headMetres(flow.si()));
     }
 }
