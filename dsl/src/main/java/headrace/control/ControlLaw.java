@@ -1,13 +1,16 @@
 package headrace.control;
 
 import headrace.curve.Duty;
+import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
 import headrace.units.Head;
+import headrace.units.Numbers;
 import headrace.units.Ratio;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * A control law: from the state of the loop to the head or the speed that it asks of a pump set.
@@ -42,6 +45,35 @@ public interface ControlLaw {
     /** Returns the head that it asks for at a flow, if it asks for a head that depends on flow alone. */
     default Optional<Head> requiredHead(Flow flow) {
         return Optional.empty();
+    }
+
+    /**
+     * Returns the head that it asks for at a flow.
+     *
+     * @throws Refusal with {@code NO_HEAD_OF_FLOW} if it asks for a speed, or for a head that depends on more than flow
+     */
+    default Head headAt(Flow flow) {
+        return requiredHead(flow)
+                .orElseThrow(() -> new Refusal(
+                        ControlProblem.NO_HEAD_OF_FLOW,
+                        "Asked for the head of the law '" + name() + "' at " + flow,
+                        "It does not make a head of flow alone",
+                        "Ask for its steady state with a pump set"));
+    }
+
+    /** Returns the limits that are applied after it, beside those of the pump set. */
+    default LawLimits limits() {
+        return LawLimits.NONE;
+    }
+
+    /** Returns what is to be said of it wherever it is used. */
+    default Notes notes() {
+        return Notes.NONE;
+    }
+
+    /** Returns this law with limits after it. */
+    default ControlLaw within(LawLimits limits) {
+        return new LimitedLaw(this, limits);
     }
 
     /**
@@ -82,5 +114,41 @@ public interface ControlLaw {
      */
     static ControlLaw quadratic(Duty design, Ratio minimumHead) {
         return new HeadLaw("quadratic", design, design.head().times(minimumHead), 2);
+    }
+
+    /**
+     * Returns a head that rises with a power of flow from the minimum head at no flow to the design head.
+     *
+     * @param exponent the power, 1 to 2.2
+     * @throws Refusal with {@code IMPOSSIBLE_LAW} if the exponent is outside that, or as {@link #quadratic}
+     */
+    static ControlLaw generalExponent(Duty design, Ratio minimumHead, double exponent) {
+        if (!(exponent >= 1 && exponent <= 2.2)) {
+            throw new Refusal(
+                    ControlProblem.IMPOSSIBLE_LAW,
+                    "Asked for a control law that rises with flow to the power of " + Numbers.print(exponent),
+                    "The power goes from 1, a straight line, to 2.2",
+                    "Choose one in between, or write another law as a block of your own");
+        }
+        return new HeadLaw(
+                "exponent " + Numbers.print(exponent), design, design.head().times(minimumHead), exponent);
+    }
+
+    /**
+     * Returns a law of the user's own.
+     *
+     * @param name what it is called
+     * @param design the duty it is made for, over whose range of flow it is tried before it is taken
+     * @param rule from the state of the loop to a {@link Head} (a length is taken as one) or a
+     *     {@link headrace.units.Speed}, at every flow from none to 120 % of design flow
+     * @throws Refusal with {@code WRONG_ANSWER_OF_LAW} where it answers with anything else
+     */
+    static ControlLaw of(String name, Duty design, Function<LoopState, ?> rule) {
+        return UserLaw.of(name, Optional.of(design), rule);
+    }
+
+    /** Returns a law of the user's own that is made for no duty, and is tried only where it is used. */
+    static ControlLaw of(String name, Function<LoopState, ?> rule) {
+        return UserLaw.of(name, Optional.empty(), rule);
     }
 }

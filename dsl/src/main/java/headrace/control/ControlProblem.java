@@ -11,5 +11,17 @@ public enum ControlProblem implements Problem {
     /** The law asks for less than the pump gives at its least speed. */
     MINIMUM_SPEED_REACHED,
     /** The law asks for more than the pump gives at its greatest speed. */
-    MAXIMUM_SPEED_REACHED
+    MAXIMUM_SPEED_REACHED,
+    /** The law asks for more than its greatest wire power gives. */
+    MAXIMUM_POWER_REACHED,
+    /** The circuit asks for more flow than the law lets through. */
+    MAXIMUM_FLOW_REACHED,
+    /** The circuit asks for less flow than the law keeps moving. */
+    MINIMUM_FLOW_KEPT,
+    /** A law of the user's own answered with nothing, or with what is neither a head nor a speed. */
+    WRONG_ANSWER_OF_LAW,
+    /** A law of the user's own asks for less head as flow rises. */
+    LAW_NOT_MONOTONE,
+    /** A law that makes no head of flow alone was asked for one. */
+    NO_HEAD_OF_FLOW
 }

@@ -46,13 +46,30 @@ public record SteadyState(
         /** The least speed: more head than the law asks for. */
         MINIMUM_SPEED,
         /** The greatest speed: less head than the law asks for. */
-        MAXIMUM_SPEED
+        MAXIMUM_SPEED,
+        /** The greatest wire power: less head than the law asks for. */
+        MAXIMUM_POWER
     }
 
-    private static final double ROUNDING = 1e-9;
+    static final double ROUNDING = 1e-9;
 
-    /** Returns the steady state of a pump set under a law at a flow. */
+    /**
+     * Returns the steady state of a pump set under a law at a flow.
+     *
+     * @param law the law
+     * @param set the pump set
+     * @param flow the flow that the circuit asks for; what the pump moves differs where the law limits it
+     */
     public static SteadyState of(ControlLaw law, PumpSet set, Flow flow) {
+        LimitsAfterLaw limits = new LimitsAfterLaw(law, set);
+        SteadyState state = beforePower(law, limits.set(), law.limits().pumped(flow));
+        if (limits.takesTooMuch(state.point)) {
+            state = heldToPower(state, limits.slower(state.point));
+        }
+        return state.with(limits.ofFlow(flow).and(law.notes()));
+    }
+
+    private static SteadyState beforePower(ControlLaw law, PumpSet set, Flow flow) {
         Demand demand = law.demand(new LoopState(flow), set);
         if (demand instanceof Demand.OfHead head) {
             return forHead(law, set, flow, head.head());
@@ -62,6 +79,19 @@ public record SteadyState(
         }
         OperatingPoint point = OperatingPoint.onMains(set, flow);
         return made(law, Optional.empty(), point, Limit.NONE, Notes.NONE);
+    }
+
+    private static SteadyState heldToPower(SteadyState before, OperatingPoint held) {
+        String asked = before.asked.map(head -> "asks for " + head).orElse("asks for " + before.point.speed());
+        Notes notes = Notes.NONE.with(
+                ControlProblem.MAXIMUM_POWER_REACHED,
+                "'" + before.law.name() + "' " + asked + " at " + held.flow() + ", which takes "
+                        + before.point.wirePower() + "; at " + held.wirePower() + " the pump gives " + held.head());
+        return made(before.law, before.asked, held, Limit.MAXIMUM_POWER, notes);
+    }
+
+    private SteadyState with(Notes more) {
+        return more.isEmpty() ? this : new SteadyState(law, asked, point, limit, more.and(notes), basis);
     }
 
     /** Returns by how much the pump gives more head than the law asks for; below 0 if it gives less. */

@@ -151,7 +151,11 @@ public final class ControlWords implements Words {
     }
 
     private static Ratio minimumHead(String word, Map<String, ?> given, Duty design) {
-        Object value = Choices.of(word, given, "minimumHead").object("minimumHead", Object.class);
+        return minimumHead(word, Choices.of(word, given, "minimumHead"), design);
+    }
+
+    static Ratio minimumHead(String word, Choices choices, Duty design) {
+        Object value = choices.object("minimumHead", Object.class);
         if (value instanceof CharSequence text) {
             value = Quantities.parse(text.toString());
         }

@@ -228,6 +228,12 @@ public final class Arithmetic {
         if (said.contains("head") && said.contains("pressure")) {
             return "A pressure becomes a head in a liquid, as in 30.kPa.headOf(liquid), and a head a pressure by pressureOf";
         }
+        if (said.equals("head/length") || said.equals("length/head")) {
+            return "Write the metres as a head, such as 5.mHead; 5.m alone is a length";
+        }
+        if (said.contains("ratio") && (one instanceof Number || other instanceof Number)) {
+            return "Write the number as a ratio, such as 0.25.ratio or 25.percent";
+        }
         if (one instanceof Number || other instanceof Number) {
             return "Give the number its unit, as in 5.m";
         }

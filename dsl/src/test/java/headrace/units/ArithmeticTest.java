@@ -187,6 +187,14 @@ class ArithmeticTest {
         assertTrue(said.contains(both), said);
     }
 
+    @Test
+    void offers_the_head_that_a_length_may_mean_and_the_ratio_that_a_number_may_mean() {
+        assertTrue(refused(MEANINGLESS_ARITHMETIC, () -> calculate("add", Head.metres(16), Length.metres(2)))
+                .contains("such as 5.mHead"));
+        assertTrue(refused(MEANINGLESS_ARITHMETIC, () -> calculate("subtract", Ratio.of(0.4), 0.25))
+                .contains("0.25.ratio"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"add", "subtract", "compare"})
     void refuses_a_bare_number_beside_a_quantity(String verb) {

@@ -1,0 +1,106 @@
+package headrace.script;
+
+import headrace.control.ControlLaw;
+import headrace.control.LawLimits;
+import headrace.control.LoopState;
+import headrace.curve.Duty;
+import headrace.units.Flow;
+import headrace.units.Kind;
+import headrace.units.Power;
+import headrace.units.Quantity;
+import headrace.units.Speed;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Words for control laws beyond the usual ones: any exponent, a block of the user's own, and limits after a law. */
+public final class LawWords implements Words {
+    private static final String GENERAL =
+            "A head that rises with a power of flow from the minimum head at no flow to the"
+                    + " design head: 1 is a straight line, 2 the square, 2.2 the most.";
+    private static final String GENERAL_EXAMPLE = "generalExponent(design, minimumHead: 30.percent, exponent: 1.6)";
+    private static final String OWN =
+            "A control law of your own: a block that answers each flow with a head or a speed."
+                    + " It is tried from no flow to 120 % of design flow before it is taken.";
+    private static final String OWN_EXAMPLE =
+            "law('night', design: design) { now -> now.flow < 20.m3ph ? 5.m : 6.m + 10.m * (now.flow / design.flow) }";
+    private static final String LIMITED = "A control law with limits after it, beside those of the pump set.";
+    private static final String LIMITED_EXAMPLE =
+            "limited(constantHead(design), greatestPower: 3.kW, leastFlow: 12.m3ph)";
+
+    @Override
+    public String subject() {
+        return "Circuit and control";
+    }
+
+    /** Makes the law with any exponent. */
+    @Word(
+            help = GENERAL,
+            example = GENERAL_EXAMPLE,
+            choices = {
+                "minimumHead: head kept at no flow, as a share of the design head or as a head; always needed",
+                "exponent: power of flow, 1 to 2.2; always needed"
+            })
+    public static ControlLaw generalExponent(Map<String, ?> given, Object design) {
+        Duty duty = ControlWords.point(design, "generalExponent");
+        Choices choices = Choices.of("generalExponent", given, "minimumHead", "exponent");
+        return ControlLaw.generalExponent(
+                duty, ControlWords.minimumHead("generalExponent", choices, duty), choices.number("exponent"));
+    }
+
+    /** Asks for what is missing. */
+    @Word(help = GENERAL, example = GENERAL_EXAMPLE)
+    public static ControlLaw generalExponent(Object design) {
+        return generalExponent(Map.of(), design);
+    }
+
+    /** Makes a law of the user's own. */
+    @Word(
+            help = OWN,
+            example = OWN_EXAMPLE,
+            choices = "design: the duty it is made for; without one it is tried only where it is used")
+    public static ControlLaw law(Map<String, ?> given, Object name, Function<LoopState, ?> rule) {
+        Choices choices = Choices.of("law", given, "design");
+        String called = called(name);
+        return choices.has("design")
+                ? ControlLaw.of(called, choices.object("design", Duty.class), rule)
+                : ControlLaw.of(called, rule);
+    }
+
+    /** Makes a law of the user's own. */
+    @Word(help = OWN, example = "law('night') { now -> now.flow < 20.m3ph ? 5.m : 12.m }")
+    public static ControlLaw law(Object name, Function<LoopState, ?> rule) {
+        return ControlLaw.of(called(name), rule);
+    }
+
+    /** Puts limits after a law. */
+    @Word(
+            help = LIMITED,
+            example = LIMITED_EXAMPLE,
+            choices = {
+                "leastSpeed: speed below which it does not go",
+                "greatestSpeed: speed above which it does not go",
+                "greatestPower: wire power above which it does not go",
+                "leastFlow: flow that the pump keeps moving; a bypass takes what the circuit does not",
+                "greatestFlow: flow that the pump moves at most"
+            })
+    public static ControlLaw limited(Map<String, ?> given, Object law) {
+        Choices choices = Choices.of(
+                "limited", given, "leastSpeed", "greatestSpeed", "greatestPower", "leastFlow", "greatestFlow");
+        return Wanted.object(ControlLaw.class, law, "the law of limited")
+                .within(new LawLimits(
+                        chosen(choices, "leastSpeed", Speed.KIND),
+                        chosen(choices, "greatestSpeed", Speed.KIND),
+                        chosen(choices, "greatestPower", Power.KIND),
+                        chosen(choices, "leastFlow", Flow.KIND),
+                        chosen(choices, "greatestFlow", Flow.KIND)));
+    }
+
+    private static <Q extends Quantity<Q>> Optional<Q> chosen(Choices choices, String name, Kind<Q> kind) {
+        return choices.has(name) ? Optional.of(choices.quantity(name, kind)) : Optional.empty();
+    }
+
+    private static String called(Object name) {
+        return Wanted.object(CharSequence.class, name, "the name of a law").toString();
+    }
+}
