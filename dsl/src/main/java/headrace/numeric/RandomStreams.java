@@ -93,8 +93,8 @@ public final class RandomStreams {
     }
 
     /**
-     * Sine and cosine of a quarter of the angle by their series, then doubled twice: no branch, so that the compiler can
-     * work on several at once. The angle is taken from its middle, which changes both signs.
+     * Sine and cosine of a quarter of the angle by their series, then doubled twice: no branch, so that the compiler
+     * can work on several at once. The angle is taken from its middle, which changes both signs.
      */
     private static void turned(double[] one, double[] two, int count) {
         for (int i = 0; i < count; i++) {

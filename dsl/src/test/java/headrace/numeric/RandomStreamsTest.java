@@ -68,8 +68,7 @@ class RandomStreamsTest {
 
     @Test
     void neighbouring_seeds_share_no_stream() {
-        assertNotEquals(
-                RandomStreams.of(1).uniform(1, 0), RandomStreams.of(2).uniform(0, 0));
+        assertNotEquals(RandomStreams.of(1).uniform(1, 0), RandomStreams.of(2).uniform(0, 0));
     }
 
     @Test
@@ -104,6 +103,8 @@ class RandomStreamsTest {
     void there_is_no_quantile_of_nothing_or_of_what_is_not_finite() {
         assertThrows(IllegalArgumentException.class, () -> Quantiles.of(new double[0]));
         assertThrows(IllegalArgumentException.class, () -> Quantiles.of(new double[] {1, Double.NaN}));
-        assertThrows(IllegalArgumentException.class, () -> Quantiles.of(new double[] {1, 2}).at(1.1));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Quantiles.of(new double[] {1, 2}).at(1.1));
     }
 }
