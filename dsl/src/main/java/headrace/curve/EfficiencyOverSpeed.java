@@ -41,6 +41,11 @@ public sealed interface EfficiencyOverSpeed {
         }
     }
 
+    /** Returns whether the shaft power is a multiple of the one by the affinity laws, without a term beside it. */
+    default boolean scales() {
+        return true;
+    }
+
     /** Returns the least share of the tested speed for which the model holds, 0 if for all. */
     default double slowest(double bestEfficiency) {
         return 0;
@@ -160,6 +165,11 @@ public sealed interface EfficiencyOverSpeed {
                         "The loss is 0 or more, and the power of speed from 1 to 3",
                         "Use 1 for a constant friction torque and 2 for one that grows with speed");
             }
+        }
+
+        @Override
+        public boolean scales() {
+            return loss.watts() == 0;
         }
 
         @Override

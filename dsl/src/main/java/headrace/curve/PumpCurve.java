@@ -392,6 +392,31 @@ public final class PumpCurve implements Traced {
     }
 
     /**
+     * Fills by how much head and shaft power change with flow and with speed, at the first flows and one share of this
+     * curve's speed, where {@link #fillAt} has filled the values. Checks no range.
+     */
+    public void fillSlopesAt(double s, CurveArrays arrays, CurveSlopes slopes, int count) {
+        seen.map().fillSlopesAt(s * seen.ratio(), arrays, slopes, count);
+        for (int i = 0; seen.ratio() != 1 && i < count; i++) {
+            slopes.headOverSpeed()[i] *= seen.ratio();
+            slopes.powerOverSpeed()[i] *= seen.ratio();
+        }
+    }
+
+    /**
+     * Returns the least and the greatest flow in m³/s of this curve, extended or not, at a share of its speed, and
+     * between them every flow at which the shaft power turns; increasing.
+     */
+    public double[] powerStopsAt(double s) {
+        return seen.map().powerStops(s * seen.ratio(), seen.range());
+    }
+
+    /** Returns the stretches of this curve, by flow, over each of which the shaft power only rises or only falls. */
+    public List<PowerStretch> powerStretches() {
+        return PowerStretch.of(seen);
+    }
+
+    /**
      * Returns the share of this curve's speed at which it gives a head in m at a flow in m³/s, or infinity if no speed
      * does within the range of this curve, extended or not.
      */

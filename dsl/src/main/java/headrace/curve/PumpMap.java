@@ -1,5 +1,7 @@
 package headrace.curve;
 
+import headrace.numeric.Roots;
+import headrace.numeric.Slope;
 import headrace.problem.Notes;
 import java.util.function.DoubleUnaryOperator;
 
@@ -41,6 +43,28 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
             arrays.powers()[i] = shaftWatts(q, s);
             arrays.efficiencies()[i] = efficiency(q, s);
         }
+    }
+
+    /**
+     * Fills the slopes at the first flows and one speed, where {@link #fillAt} has filled the values. Where they are
+     * not known in closed form, by differences.
+     */
+    default void fillSlopesAt(double s, CurveArrays arrays, CurveSlopes slopes, int count) {
+        for (int i = 0; i < count; i++) {
+            double q = arrays.flows()[i];
+            slopes.headOverFlow()[i] = Slope.at(flow -> headMetres(flow, s), q);
+            slopes.powerOverFlow()[i] = Slope.at(flow -> shaftWatts(flow, s), q);
+            slopes.headOverSpeed()[i] = Slope.at(speed -> headMetres(q, speed), s);
+            slopes.powerOverSpeed()[i] = Slope.at(speed -> shaftWatts(q, speed), s);
+        }
+    }
+
+    /**
+     * Returns the ends of a range of homologous flows and where the shaft power turns between them, as flows at a
+     * speed, increasing.
+     */
+    default double[] powerStops(double s, Range range) {
+        return Roots.stopsIn(q -> shaftWatts(q, s), actual(range.low(), s), actual(range.high(), s));
     }
 
     /** Returns the flow of the test to which a flow at a speed belongs. */

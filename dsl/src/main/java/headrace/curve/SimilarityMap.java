@@ -94,6 +94,21 @@ record SimilarityMap(
     }
 
     @Override
+    public void fillSlopesAt(double s, CurveArrays arrays, CurveSlopes slopes, int count) {
+        SimilaritySlopes.of(this, s).fill(arrays, slopes, count);
+    }
+
+    /** The model is linear in power, so that the power turns at the same homologous flow at every speed. */
+    @Override
+    public double[] powerStops(double s, Range range) {
+        double[] stops = SmoothCurve.stops(range.low(), range.high(), power.stationaryIn(range.low(), range.high()));
+        for (int i = 0; i < stops.length; i++) {
+            stops[i] *= s;
+        }
+        return stops;
+    }
+
+    @Override
     public double homologous(double q, double s) {
         return q / s;
     }

@@ -49,6 +49,27 @@ record DriveTerms(
     }
 
     /**
+     * Adds the slopes; without magnetising current the total current has a kink at no load, where its slope counts 0.
+     */
+    void addSlopes(double currentPerWatt, double frequencyNow, LossSlopes slopes, int count) {
+        double[] shaft = slopes.shafts();
+        double[] perShaft = slopes.perShaft();
+        double[] perSpeed = slopes.perSpeed();
+        double still = magnetising * magnetising;
+        double square = (1 - still) * currentPerWatt * currentPerWatt;
+        double slope = watts.c2 + watts.c3 * frequencyNow;
+        double twice = 2 * watts.c4;
+        double least = Double.MIN_NORMAL;
+        for (int i = 0; i < count; i++) {
+            double torque = square * shaft[i];
+            double current = Math.sqrt(still + torque * shaft[i] + least);
+            double growth = slope / current + twice;
+            perShaft[i] += growth * torque;
+            perSpeed[i] += watts.c1 + watts.c3 * current - growth * torque * shaft[i] / frequencyNow;
+        }
+    }
+
+    /**
      * The magnetising current stands at a right angle to the torque current, both as shares of their sum at rated load.
      */
     private double current(double torqueCurrent) {

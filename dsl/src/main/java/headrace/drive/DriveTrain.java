@@ -129,6 +129,45 @@ public final class DriveTrain implements Traced {
     }
 
     /**
+     * Returns the power at the shaft in W for a wire power in W: {@link #inputWatts} read backwards. Minus infinity
+     * where the wire power is less than is lost without load.
+     *
+     * @param inputWatts the wire power in W
+     * @param speedRatio the speed as a share of the motor's rated speed, above 0
+     */
+    public double shaftWatts(double inputWatts, double speedRatio) {
+        return losses.shaftWatts(inputWatts / (1 + cableLoss.value()), speedRatio);
+    }
+
+    /**
+     * Fills the powers at the shaft for many wire powers, as {@link #shaftWatts} gives each, or within 1e-13 of it.
+     *
+     * @param inputs the wire powers in W
+     * @param speedRatios the speed of each as a share of the motor's rated speed, above 0
+     * @param shafts to be filled; may be the array of the wire powers
+     * @param count how many
+     */
+    public void fillShafts(double[] inputs, double[] speedRatios, double[] shafts, int count) {
+        double cable = 1 / (1 + cableLoss.value());
+        for (int i = 0; i < count; i++) {
+            shafts[i] = inputs[i] * cable;
+        }
+        losses.fillShafts(shafts, speedRatios, shafts, count);
+    }
+
+    /**
+     * Fills by how much the losses of motor and drive, without those of cables, grow with load and speed, at the first
+     * loads and one speed. Checks nothing.
+     *
+     * @param speedRatio the speed as a share of the motor's rated speed, above 0
+     * @param slopes the loads, and room for the slopes
+     * @param count how many loads
+     */
+    public void fillSlopes(double speedRatio, LossSlopes slopes, int count) {
+        losses.fillSlopes(speedRatio, slopes, count);
+    }
+
+    /**
      * Returns the losses one by one.
      *
      * @param shaft the power at the shaft

@@ -38,6 +38,21 @@ record MotorTerms(double ratedWatts, Watts watts, double ironExponent, double fr
         }
     }
 
+    /** The torque of a load falls as its speed grows: {@code t²} goes with one over the square of speed. */
+    void fillSlopes(double torquePerWatt, double speed, LossSlopes slopes, int count) {
+        double[] shaft = slopes.shafts();
+        double[] perShaft = slopes.perShaft();
+        double[] perSpeed = slopes.perSpeed();
+        double square = torquePerWatt * torquePerWatt;
+        double growing = 2 * (watts.copper + watts.stray * speed) * square;
+        double still = (ironExponent * iron(speed) + frictionExponent * friction(speed)) / speed;
+        double falling = (-2 * watts.copper / speed - watts.stray) * square;
+        for (int i = 0; i < count; i++) {
+            perShaft[i] = growing * shaft[i];
+            perSpeed[i] = still + falling * shaft[i] * shaft[i];
+        }
+    }
+
     /** Returns a power, by multiplication and a square root where the exponent allows it: this runs in every loop. */
     static double power(double base, double exponent) {
         if (exponent == 1.5) {

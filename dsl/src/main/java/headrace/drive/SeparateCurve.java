@@ -33,6 +33,20 @@ record SeparateCurve(MotorTerms motor, DriveTerms drive, Bounds bounds, Notes ow
     }
 
     @Override
+    public void fillShafts(double[] taken, double[] speedRatios, double[] shafts, int count) {
+        new SeparateInverse(motor, drive).fill(taken, speedRatios, shafts, count);
+    }
+
+    @Override
+    public void fillSlopes(double speedRatio, LossSlopes slopes, int count) {
+        double perWatt = torque(1, speedRatio);
+        motor.fillSlopes(perWatt, speedRatio, slopes, count);
+        if (drive != null) {
+            drive.addSlopes(current(perWatt), speedRatio, slopes, count);
+        }
+    }
+
+    @Override
     public List<Losses.Part> parts(double shaftWatts, double speedRatio) {
         double torque = torque(shaftWatts, speedRatio);
         Losses.Part copper = part("motor copper", motor.copper(torque));
