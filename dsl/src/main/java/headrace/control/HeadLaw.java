@@ -61,15 +61,15 @@ record HeadLaw(String shape, Duty forDuty, Head minimumHead, double exponent) im
 
     @Override
     public Demand demand(LoopState state, PumpSet set) {
-        return new Demand.OfHead(headAt(state.flow()));
+        return new Demand.OfHead(curveAt(state.flow()));
     }
 
     @Override
     public Optional<Head> requiredHead(Flow flow) {
-        return Optional.of(headAt(new LoopState(flow).flow()));
+        return Optional.of(curveAt(new LoopState(flow).flow()));
     }
 
-    private Head headAt(Flow flow) {
+    private Head curveAt(Flow flow) {
         double fraction = flow.over(forDuty.flow()).value();
         return minimumHead.plus(forDuty.head().minus(minimumHead).times(Math.pow(fraction, exponent)));
     }
