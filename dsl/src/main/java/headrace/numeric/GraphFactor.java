@@ -100,6 +100,16 @@ public final class GraphFactor {
         if (!factor()) {
             return false;
         }
+        solveAgain(right);
+        return true;
+    }
+
+    /**
+     * Solves for another right side with the weights of the last call of {@link #solve}, which must have gone well.
+     *
+     * @param right the right side; replaced by the solution
+     */
+    public void solveAgain(double[] right) {
         for (int k = 0; k < nodes; k++) {
             work[k] = right[order[k]];
         }
@@ -119,7 +129,6 @@ public final class GraphFactor {
         for (int k = 0; k < nodes; k++) {
             right[order[k]] = work[k];
         }
-        return true;
     }
 
     /** Returns how many entries stand below the diagonal of the factor: the edges, and what filled in. */
