@@ -1,0 +1,2 @@
+/** Fittings, by one method at a time. */
+package headrace.circuit.part.fitting;

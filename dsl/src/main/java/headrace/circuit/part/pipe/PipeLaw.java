@@ -1,0 +1,66 @@
+package headrace.circuit.part.pipe;
+
+import headrace.circuit.part.LinkLaw;
+
+/** Darcy and Weisbach's law of one pipe and its fittings in one liquid, on bare doubles. */
+final class PipeLaw implements LinkLaw {
+    private final Friction friction;
+    private final double reynoldsPerFlow;
+    private final double perFactor;
+    private final double square;
+    private final double linear;
+
+    /**
+     * Sets the law up.
+     *
+     * @param friction the friction of the pipe
+     * @param reynoldsPerFlow Reynolds number for each m³/s
+     * @param perFactor head in m for each (m³/s)² and friction factor of 1, equivalent lengths included
+     * @param fittings head of the fittings in m: for each (m³/s)², and for each m³/s
+     */
+    PipeLaw(Friction friction, double reynoldsPerFlow, double perFactor, double... fittings) {
+        this.friction = friction;
+        this.reynoldsPerFlow = reynoldsPerFlow;
+        this.perFactor = perFactor;
+        this.square = fittings[0];
+        // 64/Re of laminar flow makes the head go with flow itself.
+        this.linear = fittings[1];
+    }
+
+    @Override
+    public double headMetres(double q) {
+        double size = Math.abs(q);
+        double reynolds = reynoldsPerFlow * size;
+        double pipe = reynolds <= Friction.LAMINAR
+                ? perFactor * 64 / reynoldsPerFlow
+                : perFactor * friction.factor(reynolds) * size;
+        return q * (pipe + linear + square * size);
+    }
+
+    @Override
+    public double slope(double q) {
+        double size = Math.abs(q);
+        double reynolds = reynoldsPerFlow * size;
+        double fittings = linear + 2 * square * size;
+        if (reynolds <= Friction.LAMINAR) {
+            return perFactor * 64 / reynoldsPerFlow + fittings;
+        }
+        double factor = friction.factor(reynolds);
+        return perFactor * size * (2 * factor + reynolds * friction.slope(reynolds, factor)) + fittings;
+    }
+
+    @Override
+    public void evaluate(double q, double[] into, int at) {
+        double size = Math.abs(q);
+        double reynolds = reynoldsPerFlow * size;
+        if (reynolds <= Friction.LAMINAR) {
+            into[at] = headMetres(q);
+            into[at + 1] = slope(q);
+            return;
+        }
+        double factor = friction.factor(reynolds);
+        double change = reynolds * friction.slope(reynolds, factor);
+        into[at] = q * (perFactor * factor * size + linear + square * size);
+        into[at + 1] = perFactor * size * (2 * factor + change) + linear + 2 * square * size;
+    }
+}

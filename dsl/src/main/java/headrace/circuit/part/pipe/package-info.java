@@ -1,0 +1,2 @@
+/** Pipes: friction, sizes, velocities. */
+package headrace.circuit.part.pipe;

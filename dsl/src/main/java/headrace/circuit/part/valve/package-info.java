@@ -1,0 +1,2 @@
+/** Valves: flow coefficients, characteristics, authority, balancing, limiting, checking, bypassing. */
+package headrace.circuit.part.valve;
