@@ -7,5 +7,27 @@ public enum CircuitProblem implements Problem {
     /** A system curve that cannot be. */
     IMPOSSIBLE_SYSTEM_CURVE,
     /** A flow in a circuit that is below 0. */
-    NEGATIVE_SYSTEM_FLOW
+    NEGATIVE_SYSTEM_FLOW,
+    /** A branch that cannot be. */
+    IMPOSSIBLE_CIRCUIT_BRANCH,
+    /** Two branches of one name. */
+    DOUBLE_BRANCH,
+    /** Branches that do not hang together. */
+    UNCONNECTED_CIRCUIT,
+    /** A name that no branch has. */
+    UNKNOWN_BRANCH,
+    /** A name that no junction has. */
+    UNKNOWN_JUNCTION,
+    /** A terminal that is asked for a flow below 0. */
+    NEGATIVE_DEMAND,
+    /** The equations of a circuit were not met. */
+    CIRCUIT_NOT_SOLVED,
+    /** A law and a circuit that do not meet, or that run alike. */
+    LAW_MISSES_CIRCUIT,
+    /** A terminal that gets less than is asked of it. */
+    STARVED_BRANCH,
+    /** A terminal that gets nothing. */
+    BRANCH_NOT_FED,
+    /** A pump that others hold shut or drive backwards. */
+    PUMPS_FIGHTING
 }

@@ -69,12 +69,17 @@ final class Iterate implements LoopView {
                 .toArray();
         withdrawals = network.withdrawals();
         balance = new double[head.length];
-        double slope = scale.metres() / scale.cubicMetresPerSecond();
         for (int l = 0; l < n; l++) {
-            double design = law[l].slope(scale.cubicMetresPerSecond());
-            floor[l] = Math.max(FLAT * design, LEAST_SLOPE * slope);
-            weight[l] = Math.max(floor[l], slope);
+            replace(l, law[l]);
         }
+    }
+
+    /** Gives a link a law. */
+    void replace(int l, LinkLaw other) {
+        law[l] = other;
+        double slope = scale.metres() / scale.cubicMetresPerSecond();
+        floor[l] = Math.max(FLAT * other.slope(scale.cubicMetresPerSecond()), LEAST_SLOPE * slope);
+        weight[l] = Math.max(floor[l], slope);
     }
 
     /** Takes the links out that cannot carry a flow, and starts from the demands. */

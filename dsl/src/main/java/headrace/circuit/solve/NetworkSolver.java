@@ -1,5 +1,6 @@
 package headrace.circuit.solve;
 
+import headrace.circuit.part.LinkLaw;
 import java.util.Arrays;
 
 /**
@@ -87,6 +88,11 @@ public final class NetworkSolver {
      */
     public void ask(int link, double cubicMetresPerSecond) {
         at.most[link] = cubicMetresPerSecond;
+    }
+
+    /** Gives a link another law from now on. */
+    public void replace(int link, LinkLaw law) {
+        at.replace(link, law);
     }
 
     /** Returns the flow that a link is asked for now. */

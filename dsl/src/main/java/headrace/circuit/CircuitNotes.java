@@ -1,0 +1,59 @@
+package headrace.circuit;
+
+import headrace.circuit.part.Part;
+import headrace.circuit.solve.LinkState;
+import headrace.problem.Notes;
+import headrace.units.Numbers;
+import java.util.List;
+
+/** What has to be said about a circuit as it stands. */
+final class CircuitNotes {
+    private CircuitNotes() {}
+
+    static Notes of(Circuit circuit, List<BranchState> states) {
+        Notes all = circuit.notes();
+        for (BranchState state : states) {
+            all = all.and(starved(state)).and(driven(circuit, state));
+            for (Part part : state.branch().parts()) {
+                if (state.state() != LinkState.REMOVED) {
+                    all = all.and(part.notesAt(state.flow(), circuit.liquid()));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static Notes starved(BranchState state) {
+        if (!state.isStarved()) {
+            return Notes.NONE;
+        }
+        if (state.flow().si() <= 0) {
+            return Notes.NONE.with(
+                    CircuitProblem.BRANCH_NOT_FED,
+                    "'" + state.name() + "' is asked for " + state.demand().orElseThrow()
+                            + " and gets nothing: the head across it is " + state.available());
+        }
+        return Notes.NONE.with(
+                CircuitProblem.STARVED_BRANCH,
+                "'" + state.name() + "' gets " + state.flow() + " of "
+                        + state.demand().orElseThrow() + ", "
+                        + Numbers.print(state.delivered().toPercent()) + " %, and is short by " + state.missing());
+    }
+
+    /** A pump in a branch that has head to give and moves nothing forward. */
+    private static Notes driven(Circuit circuit, BranchState state) {
+        if (state.state() == LinkState.REMOVED || state.flow().si() > 0) {
+            return Notes.NONE;
+        }
+        Notes all = Notes.NONE;
+        for (Part part : state.branch().parts()) {
+            if (part.in(circuit.liquid()).headMetres(0) < 0) {
+                all = all.with(
+                        CircuitProblem.PUMPS_FIGHTING,
+                        "'" + part.name() + "' in '" + state.name() + "' works against other pumps: its flow is "
+                                + state.flow() + " at " + state.available() + " across the branch");
+            }
+        }
+        return all;
+    }
+}
