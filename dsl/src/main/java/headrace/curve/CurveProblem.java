@@ -79,5 +79,9 @@ public enum CurveProblem implements Problem {
     /** An NPSH required outside the flows with readings. */
     NPSH_BEYOND_TEST,
     /** An NPSH required at another speed than that of its readings. */
-    NPSH_SPEED_ASSUMED
+    NPSH_SPEED_ASSUMED,
+    /** An NPSH required with another impeller than that of its readings. */
+    NPSH_IMPELLER_ASSUMED,
+    /** An NPSH required in a viscous liquid. */
+    NPSH_VISCOSITY_CORRECTED
 }

@@ -6,10 +6,12 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Head;
+import headrace.units.Length;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The NPSH that a pump requires, over flow and speed: {@code NPSH3 = sᵐ·(a + b·(Q/s)²)}, fitted to its readings.
@@ -20,11 +22,14 @@ import java.util.List;
  *   <dt>Limits
  *   <dd>The tested flows, moved with the speed. Below them the value at the least one stands in, noted, as it does not
  *       fall below its own fit there; above them only by choice. {@code m} is 2 above the tested speed and 1.3 below,
- *       each the careful end of what is found.
+ *       each the careful end of what is found. A trim and another liquid change it only through {@link #movedAs}: a
+ *       trim leaves it at the same flow, noted with its difference; a liquid so viscous that the pump curve is
+ *       corrected asks for more, and a hot one is given no credit.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code NPSH_UNKNOWN}, {@code IMPOSSIBLE_NPSH} or {@code NPSH_OUT_OF_RANGE}.
  *   <dt>Source
- *   <dd>Form and exponents: common practice, no source. NPSH3 as in ISO 17769-1:2012: at 3 % drop of head.
+ *   <dd>Form, exponents and the rule for a trim: common practice, no source. Viscous liquids: ANSI/HI 9.6.7, from
+ *       memory. NPSH3 as in ISO 17769-1:2012: at 3 % drop of head.
  * </dl>
  */
 public final class NpshCurve implements Traced {
@@ -39,9 +44,11 @@ public final class NpshCurve implements Traced {
     private final double low;
     private final double tested;
     private final double high;
+    private final NpshMove move;
 
-    private NpshCurve(PumpTest test, double[] fit, double[] range) {
+    private NpshCurve(PumpTest test, double[] fit, double[] range, NpshMove move) {
         this.test = test;
+        this.move = move;
         this.constant = fit[0];
         this.square = fit[1];
         this.low = range[0];
@@ -78,7 +85,7 @@ public final class NpshCurve implements Traced {
                     "What a pump requires is above 0 and rises with flow",
                     "Check the readings and their unit");
         }
-        return new NpshCurve(test, fit, new double[] {low, high, high});
+        return new NpshCurve(test, fit, new double[] {low, high, high}, NpshMove.NONE);
     }
 
     private static double[] fit(List<double[]> points, double high) {
@@ -102,8 +109,25 @@ public final class NpshCurve implements Traced {
 
     /** Returns this curve continued to a flow at the tested speed; values beyond the test are marked. */
     public NpshCurve extendedTo(Flow flow) {
-        return new NpshCurve(
-                test, new double[] {constant, square}, new double[] {low, tested, Math.max(high, flow.si())});
+        return with(Math.max(high, flow.si()), move);
+    }
+
+    /**
+     * Returns this curve as the pump requires it with the impeller and in the liquid of one of its curves.
+     *
+     * @throws Refusal with {@code NPSH_OUT_OF_RANGE} in a viscous liquid if the readings end before best efficiency
+     */
+    public NpshCurve movedAs(PumpCurve curve) {
+        return with(high, NpshMove.as(curve, this).requireKnown(this, high));
+    }
+
+    private NpshCurve with(double highest, NpshMove moved) {
+        return new NpshCurve(test, new double[] {constant, square}, new double[] {low, tested, highest}, moved);
+    }
+
+    /** Returns the diameter of the impeller with which it was read, if stated. */
+    public Optional<Length> impellerDiameter() {
+        return test.impellerDiameter();
     }
 
     /** Returns the pump's name. */
@@ -123,17 +147,21 @@ public final class NpshCurve implements Traced {
 
     /** Returns the greatest flow that is covered at a speed. */
     public Flow highestFlow(Speed speed) {
-        return Flow.cubicMetresPerSecond(high * ratio(speed));
+        return flow(high, ratio(speed));
     }
 
     /** Returns the greatest flow with a reading, at a speed. */
     public Flow highestTestedFlow(Speed speed) {
-        return Flow.cubicMetresPerSecond(tested * ratio(speed));
+        return flow(tested, ratio(speed));
     }
 
     /** Returns the least flow with a reading, at a speed. */
     public Flow lowestFlow(Speed speed) {
-        return Flow.cubicMetresPerSecond(low * ratio(speed));
+        return flow(low, ratio(speed));
+    }
+
+    private Flow flow(double read, double s) {
+        return Flow.cubicMetresPerSecond(read * s * move.flowShare(s));
     }
 
     /**
@@ -151,7 +179,7 @@ public final class NpshCurve implements Traced {
      */
     public Required at(Flow flow, Speed speed) {
         double s = ratio(speed);
-        double x = flow.si() / s;
+        double x = flow.si() / (s * move.flowShare(s));
         if (!(s > 0 && x >= 0 && x <= high * (1 + ROUNDING))) {
             throw new Refusal(
                     CurveProblem.NPSH_OUT_OF_RANGE,
@@ -159,7 +187,7 @@ public final class NpshCurve implements Traced {
                     "Its readings end at " + highestFlow(speed) + " there",
                     "Ask within the readings, or extend them by choice");
         }
-        Notes notes = Notes.NONE;
+        Notes notes = move.notesAt(s, metresAtBest(s));
         if (Math.abs(s - 1) > ROUNDING) {
             notes = notes.with(
                     CurveProblem.NPSH_SPEED_ASSUMED,
@@ -171,7 +199,7 @@ public final class NpshCurve implements Traced {
             notes = notes.with(
                     CurveProblem.NPSH_BEYOND_TEST,
                     "The NPSH required at " + flow + " lies outside its readings from " + lowestFlow(speed) + " to "
-                            + Flow.cubicMetresPerSecond(tested * s) + " at " + speed
+                            + flow(tested, s) + " at " + speed
                             + (x < low ? "; that of the least one stands in" : ""));
         }
         return new Required(Head.metres(metres(flow.si(), s)), notes);
@@ -179,7 +207,16 @@ public final class NpshCurve implements Traced {
 
     /** Returns the NPSH required in m at a flow in m³/s and a share of the tested speed. Checks no range. */
     public double metres(double q, double s) {
-        double x = Math.max(low, q / s);
+        return inWater(q / (s * move.flowShare(s)), s) * move.times(s, metresAtBest(s));
+    }
+
+    private double metresAtBest(double s) {
+        return inWater(move.bestFlow(), s);
+    }
+
+    /** Returns the NPSH in water at a flow of the readings, moved with the speed. */
+    private double inWater(double flow, double s) {
+        double x = Math.max(low, flow);
         return Math.pow(s, exponent(s)) * (constant + square * x * x);
     }
 
@@ -205,7 +242,8 @@ public final class NpshCurve implements Traced {
     public Basis basis() {
         return test.basis()
                 .with("NPSH required: a + b·Q² through " + test.npsh().size()
-                        + " readings, over speed to the power 2 upward and 1.3 downward");
+                        + " readings, over speed to the power 2 upward and 1.3 downward; the same after a trim, more in"
+                        + " viscous liquids by ANSI/HI 9.6.7 (from memory)");
     }
 
     @Override

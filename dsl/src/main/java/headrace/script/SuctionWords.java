@@ -3,6 +3,7 @@ package headrace.script;
 import headrace.curve.CurvePoint;
 import headrace.curve.Duty;
 import headrace.curve.NpshCurve;
+import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
 import headrace.liquid.Liquid;
 import headrace.operation.OperatingPoint;
@@ -124,6 +125,16 @@ public final class SuctionWords implements Words {
             example = "npshCurve(readPumpTest('demo-data/pumps/bittern-150.csv'))")
     public static NpshCurve npshCurve(Object test) {
         return NpshCurve.of(Wanted.object(PumpTest.class, test, "the test of npshCurve"));
+    }
+
+    /** Fits the NPSH required, for another impeller and liquid. */
+    @Word(
+            help = "The NPSH that a pump requires, as it is with the impeller and in the liquid of one of its curves: a"
+                    + " trim leaves it at the same flow, a viscous liquid asks for more.",
+            example = "npshCurve(readPumpTest('demo-data/pumps/bittern-150.csv'), as: curve)",
+            choices = "as: the curve of the pump; always needed here")
+    public static NpshCurve npshCurve(Map<String, ?> given, Object test) {
+        return npshCurve(test).movedAs(Choices.of("npshCurve", given, "as").object("as", PumpCurve.class));
     }
 
     /** Checks the NPSH of a point. */

@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.units.Head;
+import headrace.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -83,6 +85,43 @@ class NpshCurveTest {
         assertEquals(2 + 3e-4 * 105 * 105, high.npsh().metres(), 1e-12);
         assertTrue(high.notes().has(CurveProblem.NPSH_BEYOND_TEST));
         assertFalse(curve().at(m3ph(100), RATED).notes().has(CurveProblem.NPSH_BEYOND_TEST));
+    }
+
+    @Test
+    void a_trim_leaves_it_at_the_same_flow_and_says_by_how_much_the_impeller_differs() {
+        PumpTest full = withDiameter(test(curve().points()), 250);
+        PumpCurve pump = PumpCurve.fit(full);
+        NpshCurve read = NpshCurve.of(full);
+        NpshCurve.Required slight = read.movedAs(pump.trimmed(Trim.to(Length.millimetres(240), TrimRule.radial())))
+                .at(m3ph(70), RATED);
+        assertEquals(2 + 3e-4 * 4900, slight.npsh().metres(), 1e-12);
+        assertTrue(slight.notes().has(CurveProblem.NPSH_IMPELLER_ASSUMED));
+        assertTrue(
+                slight.notes().toString().contains("as the inlet is the same"),
+                slight.notes().toString());
+        NpshCurve.Required far = read.movedAs(pump.trimmed(Trim.to(Length.millimetres(225), TrimRule.radial())))
+                .at(m3ph(70), RATED);
+        assertEquals(2 + 3e-4 * 4900, far.npsh().metres(), 1e-12);
+        assertTrue(
+                far.notes().toString().contains("10 % of difference is too much"),
+                far.notes().toString());
+        assertTrue(read.movedAs(pump).at(m3ph(70), RATED).notes().isEmpty());
+        assertTrue(curve().movedAs(pump).at(m3ph(70), RATED).notes().isEmpty());
+    }
+
+    private static PumpTest withDiameter(PumpTest test, double millimetres) {
+        return new PumpTest(
+                test.name(),
+                test.speed(),
+                Optional.of(Length.millimetres(millimetres)),
+                test.liquid(),
+                test.poles(),
+                test.source(),
+                test.date(),
+                test.points(),
+                test.npsh(),
+                test.notes(),
+                test.basis());
     }
 
     @Test

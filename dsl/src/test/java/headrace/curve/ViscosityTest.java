@@ -29,6 +29,7 @@ import headrace.units.Speed;
 import headrace.units.Temperature;
 import headrace.units.Viscosity;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,63 @@ class ViscosityTest {
         assertEquals(36.40, best.shaftPower().toKilowatts(), 0.02);
         assertTrue(best.notes().has(VISCOSITY_CORRECTED));
         assertTrue(best.notes().toString().contains("B = 5.521 at this speed: flow times 0.9378"));
+    }
+
+    /**
+     * By hand for the same pump with readings of 4 m at 110 m³/h: 0.5·(1/0.93776 − 1) = 0.033186, times
+     * 274000·4/(110^0.667·2950^1.33 = 22.994·41198) = 1.15697, is 3.84 % more, at 0.93776 times the flow.
+     */
+    @Test
+    void asks_for_more_npsh_by_the_formula_of_the_standard() {
+        NpshCurve read = NpshCurve.of(npshTest(110));
+        NpshCurve viscous = read.movedAs(example().inLiquid(oil(900, 120)));
+        Speed speed = Speed.revolutionsPerMinute(2950);
+        NpshCurve.Required required = viscous.at(m3ph(0.93776 * 110), speed);
+        assertEquals(4 * 1.03840, required.npsh().metres(), 4e-5);
+        assertTrue(required.notes().has(CurveProblem.NPSH_VISCOSITY_CORRECTED));
+        assertTrue(required.notes().toString().contains("1.038 times as much, at 0.9378 times the flow"));
+        assertEquals(0.93776 * 110, viscous.highestFlow(speed).toCubicMetresPerHour(), 1e-3);
+        NpshCurve thin = viscous.movedAs(example().inLiquid(oil(900, 1)));
+        assertEquals(4, thin.at(m3ph(110), speed).npsh().metres(), 1e-9);
+        assertTrue(thin.at(m3ph(110), speed).notes().isEmpty());
+    }
+
+    /** B goes with 1/√s: at half speed it is 7.8076, so that the share of flow is less than at full speed. */
+    @Test
+    void asks_for_more_npsh_by_another_correction_at_every_speed() {
+        NpshCurve viscous = NpshCurve.of(npshTest(111)).movedAs(example().inLiquid(oil(900, 120)));
+        Speed half = Speed.revolutionsPerMinute(1475);
+        double left = ViscousMap.flowShare(5.52076 * Math.sqrt(2));
+        double inWater = 4 * Math.pow(0.5, 1.3);
+        double more = 0.5 * (1 / left - 1) * 274_000 * inWater / (Math.pow(55, 0.667) * Math.pow(1475, 1.33));
+        assertEquals(
+                inWater * (1 + more), viscous.at(m3ph(55 * left), half).npsh().metres(), 1e-4);
+    }
+
+    @Test
+    void refuses_the_npsh_where_its_readings_end_before_best_efficiency() {
+        NpshCurve read = NpshCurve.of(npshTest(90));
+        refusal(CurveProblem.NPSH_OUT_OF_RANGE, () -> read.movedAs(example().inLiquid(oil(900, 120))));
+        NpshCurve extended = read.extendedTo(m3ph(110)).movedAs(example().inLiquid(oil(900, 120)));
+        assertTrue(
+                extended.at(m3ph(100), Speed.revolutionsPerMinute(2950)).notes().has(CurveProblem.NPSH_BEYOND_TEST));
+    }
+
+    /** Readings of 1 m + 3 m·(Q/110 m³/h)² from 50 m³/h on. */
+    private static PumpTest npshTest(double to) {
+        Speed speed = Speed.revolutionsPerMinute(2950);
+        List<NpshPoint> readings = DoubleStream.of(50, 70, to)
+                .mapToObj(q -> new NpshPoint(m3ph(q), Head.metres(1 + 3 * q * q / 12_100), speed))
+                .toList();
+        return PumpTest.of("P-B", speed, WATER, points()).withNpsh(readings);
+    }
+
+    private static List<TestPoint> points() {
+        Speed speed = Speed.revolutionsPerMinute(2950);
+        return List.of(
+                new TestPoint(m3ph(0), Head.metres(100), Power.kilowatts(20), speed),
+                new TestPoint(m3ph(50), Head.metres(95), Power.kilowatts(25), speed),
+                new TestPoint(m3ph(110), Head.metres(77), Power.kilowatts(34), speed));
     }
 
     @Test

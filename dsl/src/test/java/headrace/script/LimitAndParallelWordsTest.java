@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.curve.CurveProblem;
 import headrace.energy.RegionHours;
 import headrace.operation.ParallelOperation;
 import headrace.operation.SeriesOperation;
@@ -19,6 +20,7 @@ import headrace.operation.suction.SuctionProblem;
 import headrace.operation.suction.WorkingPressure;
 import headrace.pump.PumpBranch;
 import headrace.pump.PumpProblem;
+import headrace.record.Traced;
 import headrace.report.Reports;
 import headrace.units.AbsolutePressure;
 import headrace.units.GaugePressure;
@@ -97,6 +99,21 @@ class LimitAndParallelWordsTest {
         assertEquals(Ratio.percent(110), region.preferredTo());
         refused(ScriptProblem.WRONG_VALUE, "operatingRegion(allowable: [30.percent])");
         refused(ScriptProblem.MISSING_CHOICE, "operatingRegion(preferred: [80.percent, 110.percent])");
+    }
+
+    @Test
+    void npsh_goes_with_the_impeller_of_the_pump_set_that_is_checked() {
+        String trimmed = "small = pumpSet(trim(curve, 320.mm), motor(22.kW, ie: 3, poles: 4), drive(22.kW))\n";
+        assertTrue(((Traced) run(trimmed + "checkNpsh(small, suction: openSuction(3.m), npsh: required)"))
+                .notes()
+                .has(CurveProblem.NPSH_IMPELLER_ASSUMED));
+        assertTrue(((Traced) run("npshAt(pointAt(trim(curve, 320.mm), 200.m3ph), suction: openSuction(3.m),"
+                        + " npsh: npshCurve(test, as: trim(curve, 320.mm)), liquid: liquid)"))
+                .notes()
+                .has(CurveProblem.NPSH_IMPELLER_ASSUMED));
+        assertFalse(((Traced) run("checkNpsh(set, suction: openSuction(3.m), npsh: required)"))
+                .notes()
+                .has(CurveProblem.NPSH_IMPELLER_ASSUMED));
     }
 
     @Test

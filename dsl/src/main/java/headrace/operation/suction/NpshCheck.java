@@ -3,6 +3,7 @@ package headrace.operation.suction;
 import headrace.curve.CurvePoint;
 import headrace.curve.NpshCurve;
 import headrace.curve.NpshCurve.Required;
+import headrace.curve.PumpCurve;
 import headrace.liquid.Liquid;
 import headrace.problem.Notes;
 import headrace.record.Basis;
@@ -43,6 +44,11 @@ public record NpshCheck(
      * @param liquid what is pumped, at the temperature of the suction side
      */
     public record Terms(SuctionSide suction, NpshCurve curve, NpshRule rule, Liquid liquid) {
+        /** Returns these terms with the NPSH required with the impeller and in the liquid of a curve. */
+        public Terms movedAs(PumpCurve pump) {
+            return new Terms(suction, curve.movedAs(pump), rule, liquid);
+        }
+
         /** Returns the margin of NPSH in m beyond what is needed, at a flow in m³/s. Checks no range. */
         public double marginMetres(double q, double pumpMetres, Speed speed) {
             double required = curve.metres(q, curve.share(speed).value());
@@ -51,7 +57,8 @@ public record NpshCheck(
     }
 
     /**
-     * Returns the check of a point.
+     * Returns the check of a point. A point does not know its impeller: {@link Terms#movedAs} brings in that of its
+     * curve.
      *
      * @throws headrace.problem.Refusal with {@code NPSH_OUT_OF_RANGE} where the NPSH required is not known
      */

@@ -39,8 +39,9 @@ public record NpshOverReach(ReachableRegion reach, Terms terms, NpshCheck worst,
         implements Traced {
     private static final int SPEEDS = 17;
 
-    /** Returns the margin over all that can be reached. */
-    public static NpshOverReach of(ReachableRegion reach, Terms terms) {
+    /** Returns the margin over all that can be reached, with the impeller and in the liquid of the pump set. */
+    public static NpshOverReach of(ReachableRegion reach, Terms given) {
+        Terms terms = given.movedAs(reach.set().curve());
         double slow = reach.set().minimumSpeed().si();
         double fast = reach.set().maximumSpeed().si();
         NpshCheck worst = null;
