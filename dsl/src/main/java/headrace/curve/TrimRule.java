@@ -104,9 +104,10 @@ public sealed interface TrimRule {
             return flowFactor(full, trimmed);
         }
 
+        /** A power near 3 describes slight trims, one of 2 to 2.5 those beyond. */
         @Override
         public Ratio validUpTo() {
-            return Ratio.percent(10);
+            return Ratio.percent(exponent > 2.5 ? 5 : 10);
         }
     }
 

@@ -81,6 +81,11 @@ final class FallingHead {
 
     /** Returns the flow at a head below the shut-off head, by false position with the Illinois change. */
     double flowAt(double metres) {
+        return flowAt(metres, MOST_STEPS);
+    }
+
+    /** Returns the flow as near as a number of steps brings it. */
+    double flowAt(double metres, int mostSteps) {
         if (metres <= endMetres) {
             return end + (metres - endMetres) / endSlope;
         }
@@ -90,7 +95,7 @@ final class FallingHead {
         double atHigh = endMetres - metres;
         int kept = 0;
         double q = 0;
-        for (int i = 0; i < MOST_STEPS && high - low > ROUNDING * end; i++) {
+        for (int i = 0; i < mostSteps && high - low > ROUNDING * end; i++) {
             q = low + (high - low) * atLow / (atLow - atHigh);
             double at = branch.headerMetres(q) - metres;
             if (Math.abs(at) <= ROUNDING * shutOff) {

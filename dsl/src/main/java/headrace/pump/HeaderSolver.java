@@ -36,6 +36,7 @@ public final class HeaderSolver {
     private static final double DROOP = 1e-9;
     private static final int LOOKED_AT = 256;
 
+    private final int mostSteps;
     private final int count;
     private final FallingHead[] falling;
     private final boolean allParabolas;
@@ -49,7 +50,8 @@ public final class HeaderSolver {
     private final double[] tableMetres;
     private final double nothing;
 
-    private HeaderSolver(List<PumpBranch> branches) {
+    private HeaderSolver(List<PumpBranch> branches, int mostSteps) {
+        this.mostSteps = mostSteps;
         count = branches.size();
         int[] running =
                 IntStream.range(0, count).filter(i -> branches.get(i).running()).toArray();
@@ -75,8 +77,13 @@ public final class HeaderSolver {
 
     /** Returns the solver for branches; those whose pump stands still get no flow. */
     public static HeaderSolver of(List<PumpBranch> branches) {
+        return ofSteps(branches, MOST_STEPS);
+    }
+
+    /** Returns the solver that stops after a number of steps, to see how few are enough. */
+    static HeaderSolver ofSteps(List<PumpBranch> branches, int mostSteps) {
         branches.stream().filter(PumpBranch::running).forEach(HeaderSolver::requireFalling);
-        return new HeaderSolver(branches);
+        return new HeaderSolver(branches, mostSteps);
     }
 
     private static void requireFalling(PumpBranch branch) {
@@ -191,7 +198,7 @@ public final class HeaderSolver {
         double high = highest(staticMetres);
         double x = Math.min(Math.max(start(staticMetres, k), 0), high);
         int i = 0;
-        for (int step = 0; step < MOST_STEPS; step++) {
+        for (int step = 0; step < mostSteps; step++) {
             double metres = staticMetres + k * x * x;
             double sum = 0;
             double slope = 0;
@@ -244,7 +251,7 @@ public final class HeaderSolver {
         double high = highest(staticMetres);
         double x = Math.min(Math.max(start(staticMetres, k), 0), high);
         int i = 0;
-        for (int step = 0; step < MOST_STEPS; step++) {
+        for (int step = 0; step < mostSteps; step++) {
             double metres = staticMetres + k * x * x;
             double sum = 0;
             double slope = 0;

@@ -4,16 +4,20 @@ import headrace.chart.Chart;
 import headrace.chart.mark.Ink;
 import headrace.chart.mark.Line;
 import headrace.curve.CurvePoint;
+import headrace.curve.ImpellerSizing;
 import headrace.curve.PumpCurve;
 import headrace.curve.SpeedCollapse;
 import headrace.curve.TrimComparison;
 import headrace.data.Column;
 import headrace.data.Table;
+import headrace.problem.Notes;
+import headrace.record.Basis;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,6 +73,43 @@ final class CurveChoiceReports {
                 .across(flow.axis("Flow").from(0))
                 .panel(head.axis("Head"), lines)
                 .build();
+    }
+
+    /** Returns impellers sized to several aims side by side; where none does it, a line says why. */
+    static Shown sized(List<ImpellerSizing.Sized> impellers) {
+        String title = "Impeller sized to " + (impellers.size() == 1 ? "one aim" : impellers.size() + " aims");
+        Composed composed = Composed.titled(title);
+        impellers.forEach(each -> each.refusal().ifPresent(why -> composed.line(why.getMessage())));
+        Table table = Table.of(
+                        title,
+                        Column.text("aim"),
+                        Column.in("diameter", UnitSystem.current() == UnitSystem.METRIC ? "mm" : "in"),
+                        Column.of("best flow", Flow.KIND),
+                        Column.of("head there", Head.KIND),
+                        Column.of("efficiency", Ratio.KIND),
+                        Column.of("greatest shaft power", Power.KIND))
+                .rows(impellers.stream().map(CurveChoiceReports::row).toList());
+        List<PumpCurve> curves =
+                impellers.stream().flatMap(each -> each.curve().stream()).toList();
+        Notes notes = curves.stream().map(PumpCurve::notes).reduce(Notes.NONE, Notes::and);
+        Basis basis = curves.stream().map(PumpCurve::basis).reduce(Basis.NONE, Basis::and);
+        return composed.table(table).shown(notes, basis, Caution.ESTIMATE);
+    }
+
+    private static Object[] row(ImpellerSizing.Sized sized) {
+        return sized.curve()
+                .map(curve -> {
+                    CurvePoint best = curve.bestEfficiencyPoint();
+                    return new Object[] {
+                        sized.aim(),
+                        curve.impellerDiameter().orElse(null),
+                        best.flow(),
+                        best.head(),
+                        best.efficiency(),
+                        curve.greatestPower()
+                    };
+                })
+                .orElse(new Object[] {sized.aim(), null, null, null, null, null});
     }
 
     static Shown speeds(SpeedCollapse collapse) {

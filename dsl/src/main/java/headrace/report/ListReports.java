@@ -2,6 +2,7 @@ package headrace.report;
 
 import headrace.control.SteadyState;
 import headrace.curve.CurvePoint;
+import headrace.curve.ImpellerSizing;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.energy.PowerSaving;
@@ -35,6 +36,7 @@ final class ListReports {
         return all(several, SteadyState.class, ListReports::steadyStates)
                 .or(() -> all(several, OperatingPoint.class, ListReports::operatingPoints))
                 .or(() -> all(several, CurvePoint.class, ListReports::curvePoints))
+                .or(() -> all(several, ImpellerSizing.Sized.class, CurveChoiceReports::sized))
                 .or(() -> all(several, RuleVerdict.class, ListReports::verdicts))
                 .or(() -> all(several, PowerSaving.class, ListReports::powerSavings))
                 .or(() -> all(several, YearSaving.class, ListReports::yearSavings))

@@ -20,7 +20,9 @@ public enum UnitSystem {
         }
     };
 
-    /** Below this share of a metre a length is printed in mm or inches, below this share of an hour a time in min. */
+    /** Below this many metres a length is printed in mm or inches, below this share of an hour a time in min. */
+    private static final double SHORT = 0.5;
+
     private static final double SMALL = 0.1;
 
     private final String word;
@@ -56,7 +58,7 @@ public enum UnitSystem {
     /** Returns the unit in which this system prints one value of a kind: a smaller one for a short length or time. */
     <Q extends Quantity<Q>> Unit unitOf(Kind<Q> kind, double si) {
         Unit usual = unitOf(kind);
-        if (kind.type() == Length.class && Math.abs(si) < SMALL) {
+        if (kind.type() == Length.class && Math.abs(si) < SHORT) {
             return kind.unit(this == METRIC ? "mm" : "inch");
         }
         if (kind.type() == Time.class && Math.abs(usual.fromSi(si)) < SMALL) {

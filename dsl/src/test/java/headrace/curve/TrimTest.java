@@ -148,6 +148,12 @@ class TrimTest {
         assertTrue(full().trimmed(Trim.to(Length.millimetres(224), TrimRule.exponent(2.5)))
                 .notes()
                 .has(TRIM_BEYOND_VALIDITY));
+        assertFalse(full().trimmed(Trim.to(Length.millimetres(238), TrimRule.exponent(3)))
+                .notes()
+                .has(TRIM_BEYOND_VALIDITY));
+        assertTrue(full().trimmed(Trim.to(Length.millimetres(237), TrimRule.exponent(3)))
+                .notes()
+                .has(TRIM_BEYOND_VALIDITY));
         TrimRule inlet = TrimRule.inlet(Length.millimetres(100));
         assertTrue(
                 full().trimmed(Trim.to(Length.millimetres(237), inlet)).notes().has(TRIM_BEYOND_VALIDITY));
@@ -181,7 +187,7 @@ class TrimTest {
         String message = refusal(
                         TRIM_OUT_OF_RANGE, () -> full().trimmed(Trim.to(Length.millimetres(187), TrimRule.radial())))
                 .getMessage();
-        assertTrue(message.contains("A trim goes from 0.25 m down to 0.1875 m"), message);
+        assertTrue(message.contains("A trim goes from 250 mm down to 187.5 mm"), message);
         refusal(TRIM_OUT_OF_RANGE, () -> full().trimmed(Trim.to(Length.millimetres(251), TrimRule.radial())));
         assertEquals(
                 187.5,
@@ -245,7 +251,7 @@ class TrimTest {
                 found.headAt(m3ph(52.25)).metres(),
                 1e-9);
         assertFalse(found.notes().has(TRIMMED_BY_RULE));
-        assertTrue(found.basis().choices().toString().contains("between the tested 0.23 m and 0.25 m, in proportion"));
+        assertTrue(found.basis().choices().toString().contains("between the tested 230 mm and 250 mm, in proportion"));
     }
 
     @Test
@@ -388,7 +394,7 @@ class TrimTest {
     @Test
     void names_its_rules() {
         assertTrue(TrimRule.exponent(2.5).name().contains("to the power of 2.5"));
-        assertTrue(TrimRule.inlet(Length.metres(0.12)).name().contains("D₁ = 0.12 m"));
+        assertTrue(TrimRule.inlet(Length.metres(0.12)).name().contains("D₁ = 120 mm"));
         assertTrue(new TrimRule.Exponent(1).name().contains("power of 1"));
         assertEquals(1, Trim.typeNumber(full()) / Trim.typeNumber(full().atSpeed(Ratio.percent(60))), 1e-9);
     }

@@ -89,6 +89,38 @@ class HeaderSolverTest {
         }
     }
 
+    /** Halley's method from a start read off the combined curve: what a poorer start or step would need more of. */
+    @Test
+    void three_steps_are_enough_for_eight_unequal_pumps() {
+        HeaderSolver solver = HeaderSolver.ofSteps(eight(), 3);
+        double[] flows = new double[8];
+        double[] exact = new double[8];
+        HeaderSolver all = HeaderSolver.of(eight());
+        for (int i = 0; i < SYSTEMS; i += 7) {
+            double k = resistance(i) * 3600 * 3600;
+            double total = all.totalFlow(STATIC, k, exact);
+            assertEquals(total, solver.totalFlow(STATIC, k, flows), 1e-9 * total, "system " + i);
+            assertArrayEquals(exact, flows, 1e-9 * total, "system " + i);
+        }
+    }
+
+    /** Newton's method where the curves are no parabolas. */
+    @Test
+    void four_steps_are_enough_for_curves_that_are_no_parabolas() {
+        List<PumpBranch> branches = List.of(
+                PumpBranch.of(Parabolas.cubic()),
+                PumpBranch.of(Parabolas.cubic().atSpeed(Ratio.of(0.9))),
+                PumpBranch.of(Parabolas.steep().atSpeed(Ratio.of(0.8))));
+        HeaderSolver solver = HeaderSolver.ofSteps(branches, 4);
+        double[] flows = new double[3];
+        double[] exact = new double[3];
+        for (double r = 3e-4; r < 0.02; r *= 1.07) {
+            double total = HeaderSolver.of(branches).totalFlow(STATIC, r * 3600 * 3600, exact);
+            solver.totalFlow(STATIC, r * 3600 * 3600, flows);
+            assertArrayEquals(exact, flows, 1e-9 * total, "resistance " + r);
+        }
+    }
+
     /** Sums over ten thousand systems by an independent implementation with nested Brent, as above. */
     @Test
     void eight_unequal_pumps_on_ten_thousand_systems_sum_up_as_an_independent_implementation_does() {
@@ -177,6 +209,37 @@ class HeaderSolverTest {
         solver.totalFlow(-5, 0, flows);
         assertEquals(Math.sqrt(18_000), flows[0] * 3600, 1e-9);
         assertFalse(solver.covers(flows));
+        assertEquals(1, solver.count());
+        assertEquals(Math.sqrt(8000), solver.totalFlowAt(20) * 3600, 1e-9);
+        assertEquals(0.0, solver.totalFlowAt(40));
+        assertEquals(0.0, solver.totalFlow(40, 1, flows));
+    }
+
+    @Test
+    void a_flow_at_the_very_end_of_a_curve_is_covered_and_one_beyond_it_is_not() {
+        HeaderSolver solver = HeaderSolver.of(List.of(PumpBranch.of(Parabolas.steep())));
+        assertTrue(solver.covers(new double[] {125 / 3600.0}));
+        assertFalse(solver.covers(new double[] {125.001 / 3600.0}));
+    }
+
+    /** The system lies below the static head of all curves' ends: 40 − 0.0025·Q² = −5 + 0.0001·Q². */
+    @Test
+    void a_system_that_draws_below_the_headers_is_followed_along_the_curve() {
+        HeaderSolver solver = HeaderSolver.of(List.of(PumpBranch.of(Parabolas.steep())));
+        double[] flows = new double[1];
+        assertEquals(Math.sqrt(45 / 0.0026), solver.totalFlow(-5, 1e-4 * 3600 * 3600, flows) * 3600, 1e-8);
+    }
+
+    @Test
+    void a_stopped_pump_may_have_a_curve_that_a_running_one_may_not() {
+        List<PumpBranch> branches = List.of(
+                PumpBranch.of(Parabolas.drooping()).stopped(),
+                PumpBranch.of(KnownPump.curve()).stopped(),
+                PumpBranch.of(Parabolas.steep()));
+        double[] flows = new double[3];
+        assertEquals(Math.sqrt(12_000), HeaderSolver.of(branches).totalFlow(10, 0, flows) * 3600, 1e-9);
+        assertEquals(0.0, flows[0]);
+        assertEquals(0.0, HeaderSolver.of(branches.subList(0, 2)).totalFlow(10, 0, new double[2]));
     }
 
     @Test

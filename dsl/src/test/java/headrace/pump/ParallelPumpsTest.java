@@ -241,4 +241,137 @@ class ParallelPumpsTest {
             }
         }
     }
+
+    /** Two pumps of 40 − 0.0025·Q² give √((40 − 20)/0.0025) each at 20 m, and nothing above 40 m. */
+    @Test
+    void the_flow_at_a_head_is_that_of_all_of_them_on_their_falling_stretches() {
+        ParallelPumps two = pumps(branch(Parabolas.steep()), branch(Parabolas.steep()));
+        assertEquals(2 * Math.sqrt(8000), two.totalFlowAt(20) * 3600, 1e-7);
+        assertEquals(0, two.totalFlowAt(41), 0.0);
+        assertEquals(2, two.branches().size());
+        assertEquals(40, two.greatestHead().metres(), 1e-12);
+        assertEquals(40 - 0.0025 * 125 * 125, two.leastHead().metres(), 1e-12);
+        ParallelPumps drooping = pumps(branch(Parabolas.drooping()));
+        assertEquals(25 + Math.sqrt(375), drooping.totalFlowAt(20.5) * 3600, 1e-7);
+        assertEquals(100, drooping.totalFlowAt(10) * 3600, 1e-7);
+        assertEquals(0, drooping.totalFlowAt(21.3), 0.0);
+        assertEquals(21.25, drooping.greatestHead().metres(), 1e-9);
+        assertEquals(
+                0, pumps(branch(Parabolas.steep()).stopped()).greatestHead().metres(), 0.0);
+        assertEquals(0, pumps(branch(Parabolas.steep()).stopped()).leastHead().metres(), 0.0);
+    }
+
+    /** Tested from 5 to 120 m³/h, extended to nothing: 40 m − 0.0025·Q² is 39.9775 m at 3 m³/h, 39.75 m at 10. */
+    @Test
+    void a_head_is_tested_where_each_pump_is_inside_its_test_or_behind_its_closed_valve() {
+        ParallelPumps one = pumps(branch(KnownPump.curve().extendedTo(m3ph(0))));
+        assertTrue(one.testedAt(39.75));
+        assertFalse(one.testedAt(39.9775));
+        assertTrue(one.testedAt(41));
+        ParallelPumps both =
+                pumps(branch(Parabolas.steep()), branch(KnownPump.curve().extendedTo(m3ph(0))));
+        assertFalse(both.testedAt(39.9775));
+        assertTrue(both.testedAt(20));
+    }
+
+    /**
+     * Each of the two is on its falling branch at 44.365 m³/h, on its rising one at 5.635, or shut: 88.73, 50, 44.365,
+     * 11.27, 5.635 and 0 m³/h are the sums.
+     */
+    @Test
+    void two_drooping_pumps_on_a_flat_system_have_six_points_each_listed_once() {
+        ParallelPoint point = meeting(q -> 20.5, branch(Parabolas.drooping()), branch(Parabolas.drooping()));
+        double root = Math.sqrt(375);
+        assertEquals(50 + 2 * root, point.flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(5, point.others().size());
+        double[] sums = point.others().stream()
+                .mapToDouble(other -> other.flow().toCubicMetresPerHour())
+                .sorted()
+                .toArray();
+        double[] expected = {0, 25 - root, 50 - 2 * root, 25 + root, 50};
+        for (int i = 0; i < sums.length; i++) {
+            assertEquals(expected[i], sums[i], 1e-7);
+        }
+        assertTrue(
+                point.notes().toString().contains("can settle at 6 points"),
+                point.notes().toString());
+        assertFalse(point.notes().toString().contains("were not sought"));
+    }
+
+    /** As one of five may leave its falling branch: 5 falling, or 4 and one rising or shut. */
+    @Test
+    void five_drooping_pumps_are_tried_one_off_its_falling_branch_at_a_time() {
+        PumpBranch[] five = new PumpBranch[5];
+        Arrays.fill(five, branch(Parabolas.drooping()));
+        ParallelPoint point = meeting(q -> 20.5, five);
+        double root = Math.sqrt(375);
+        assertEquals(5 * (25 + root), point.flow().toCubicMetresPerHour(), 1e-6);
+        assertEquals(2, point.others().size());
+        assertEquals(4 * (25 + root) + 25 - root, point.others().get(0).flow().toCubicMetresPerHour(), 1e-6);
+        assertEquals(4 * (25 + root), point.others().get(1).flow().toCubicMetresPerHour(), 1e-6);
+        assertTrue(point.notes().toString().contains("were not sought"));
+        PumpBranch[] four = Arrays.copyOf(five, 4);
+        ParallelPoint all = meeting(q -> 20.5, four);
+        assertFalse(all.notes().toString().contains("were not sought"));
+        assertTrue(all.others().stream().anyMatch(other -> other.flow().si() == 0));
+    }
+
+    /** A pump that never droops beside one that does: the former has one way to run only. */
+    @Test
+    void a_pump_that_falls_throughout_adds_no_points_of_its_own() {
+        ParallelPoint point = meeting(q -> 20.5, branch(Parabolas.steep()), branch(Parabolas.drooping()));
+        double steep = Math.sqrt(19.5 / 0.0025);
+        assertEquals(steep + 25 + Math.sqrt(375), point.flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(2, point.others().size());
+        assertEquals(
+                List.of(CheckValve.OPEN, CheckValve.CLOSED),
+                point.others().get(1).branches().stream().map(BranchFlow::valve).toList());
+    }
+
+    @Test
+    void a_point_says_which_pump_gives_what_and_which_does_not() {
+        PumpCurve weak = Parabolas.curve("P-W", 60, 20, 0, -0.004);
+        ParallelPoint point = meeting(
+                LIFTING,
+                branch(Parabolas.steep()),
+                branch(weak),
+                branch(Parabolas.cubic()).named("standby").stopped());
+        assertEquals(
+                "86.6 m³/h at 21.25 m: P-A 86.6 m³/h, P-W against its closed check valve, standby standing still",
+                point.toString());
+        assertEquals(20_000 + 100 * Math.sqrt(7500), point.shaftPower().watts(), 1e-6);
+        assertEquals("P-A at 1450 rpm", branch(Parabolas.steep()).toString());
+        assertEquals("P-A, standing still", branch(Parabolas.steep()).stopped().toString());
+    }
+
+    @Test
+    void a_refusal_names_the_pumps_and_where_their_curves_end() {
+        String said = assertThrows(
+                        Refusal.class,
+                        () -> meeting(
+                                system(0, 1e-5),
+                                branch(Parabolas.steep()),
+                                branch(Parabolas.steep()).named("P-2")))
+                .getMessage();
+        assertTrue(said.startsWith("Asked where P-A, P-2 meet the system."), said);
+        assertTrue(said.contains("At 250 m³/h,") && said.contains("they give 0.9375 m"), said);
+    }
+
+    @Test
+    void a_branch_keeps_what_it_is_when_its_pump_changes_speed() {
+        PumpBranch slow = branch(Parabolas.steep())
+                .named("P-7")
+                .withCheckValve(Head.metres(0.5))
+                .withLoss(new Duty(m3ph(50), Head.metres(2)))
+                .with(Parabolas.steep().atSpeed(Ratio.of(0.5)));
+        assertEquals("P-7", slow.name());
+        assertEquals(10 - 0.0025 * 400 - 0.5 - 2 * 0.16, slow.headerMetres(20.0 / 3600), 1e-12);
+        assertTrue(slow.running());
+        assertEquals(
+                0.0,
+                branch(Parabolas.steep())
+                        .withCheckValve(Head.ZERO)
+                        .crackingHead()
+                        .si());
+    }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.drive.CombinedLosses;
 import headrace.drive.Drive;
 import headrace.drive.DriveTrain;
 import headrace.drive.Motor;
@@ -90,6 +91,81 @@ class PumpSetTest {
                 slow.inputWatts(shaft, 0.9 * 1450 / 1480),
                 PumpSet.of(KnownPump.curve(), slow).wireWatts(q, 0.9),
                 1e-9);
+    }
+
+    /**
+     * By hand: slip 1450 of 1500 is 1/30 at 7.5 kW and 1450 rpm; at the speed n the pump takes P = ρ·g·Q·H/0.8 with H =
+     * 40·(n/1450)² − 0.0025·Q², so n must be 1500·(1 − T/(30·T_N)).
+     */
+    @Test
+    void on_the_mains_slips_with_its_torque() {
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(7.5, 4));
+        double n = set.speedOnMains(m3ph(60)).toRevolutionsPerMinute();
+        double shaft = KnownPump.shaftWatts(60, 40 * n * n / (1450 * 1450) - 9);
+        double torque = shaft / n / (7500 / 1450.0);
+        assertEquals(1500 * (1 - torque / 30), n, 1e-8);
+        assertTrue(n > 1450 && n < 1500);
+    }
+
+    @Test
+    void keeps_its_least_speed_as_stated_when_the_greatest_changes() {
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(7.5, 4));
+        assertFalse(set.minimumSpeedStated());
+        PumpSet slower = set.withMaximumSpeed(SPEED.times(0.9));
+        assertEquals(1305, slower.maximumSpeed().toRevolutionsPerMinute(), 1e-9);
+        assertFalse(slower.minimumSpeedStated());
+        assertTrue(set.withMinimumSpeed(SPEED.times(0.3))
+                .withMaximumSpeed(SPEED.times(0.9))
+                .minimumSpeedStated());
+        refused(PumpProblem.IMPOSSIBLE_SPEED_RANGE, () -> set.withMaximumSpeed(SPEED.times(0.2)));
+        assertEquals(SPEED, set.withSpeeds(SPEED, SPEED).minimumSpeed());
+    }
+
+    @Test
+    void says_what_its_speeds_and_its_motor_rest_on() {
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(7.5, 4));
+        assertTrue(set.basis().toString().contains("speed from 362.5 rpm (assumed) to 1450 rpm"));
+        assertTrue(set.basis().toString().contains("rated speed of the motor: 1450 rpm, the speed of the pump curve"));
+        assertTrue(set.withMinimumSpeed(SPEED.times(0.2)).basis().toString().contains("290 rpm (stated)"));
+        assertTrue(set.onMains().basis().toString().contains("speed on the mains 1450 rpm at every load"));
+        assertTrue(set.toString().startsWith("P-A with ") && set.toString().endsWith("362.5 rpm to 1450 rpm"));
+    }
+
+    @Test
+    void takes_another_loss_model_and_leaves_the_rest() {
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(7.5, 4));
+        PumpSet other = set.with(new CombinedLosses());
+        assertEquals(set.minimumSpeed(), other.minimumSpeed());
+        assertFalse(set.wireWatts(m3ph(60).si(), 0.8) == other.wireWatts(m3ph(60).si(), 0.8));
+    }
+
+    @Test
+    void a_refused_motor_is_told_the_speeds_of_its_poles() {
+        String said = assertThrows(Refusal.class, () -> PumpSet.of(KnownPump.curve(), train(7.5, 2)))
+                .getMessage();
+        assertTrue(said.contains("a motor of 2 poles at 1450 rpm, the speed of the curve of P-A"), said);
+        assertTrue(said.contains("turns at 2550 rpm to 3000 rpm on 50 Hz"), said);
+    }
+
+    /**
+     * The pump takes its most, 7.48 kW at this density, between the ends of its curve; a motor of that size is enough.
+     */
+    @Test
+    void a_motor_of_just_the_greatest_power_is_large_enough() {
+        double most = KnownPump.shaftWatts(Math.sqrt(40 / 0.0075), 40 * 2 / 3.0) / 1000;
+        assertFalse(
+                PumpSet.of(KnownPump.curve(), train(most * 1.0001, 4)).notes().has(PumpProblem.OVERLOAD_WITHIN_CURVE));
+        assertTrue(
+                PumpSet.of(KnownPump.curve(), train(most * 0.999, 4)).notes().has(PumpProblem.OVERLOAD_WITHIN_CURVE));
+    }
+
+    /** At 90 % of the speed the power is 0.729 of it. */
+    @Test
+    void the_overload_is_looked_for_at_the_greatest_speed() {
+        double most = KnownPump.shaftWatts(Math.sqrt(40 / 0.0075), 40 * 2 / 3.0) / 1000;
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(most * 0.74, 4));
+        assertTrue(set.notes().has(PumpProblem.OVERLOAD_WITHIN_CURVE));
+        assertFalse(set.withMaximumSpeed(SPEED.times(0.9)).notes().has(PumpProblem.OVERLOAD_WITHIN_CURVE));
     }
 
     private static DriveTrain train(double kilowatts, int poles) {

@@ -80,4 +80,35 @@ class SeriesPumpsTest {
         assertEquals(m3ph(5).si(), pumps.lowestFlow().si(), 1e-15);
         assertEquals(m3ph(90).si(), pumps.highestFlow().si(), 1e-15);
     }
+
+    @Test
+    void a_point_in_series_adds_the_powers_and_says_what_it_is() {
+        SeriesPumps pumps = SeriesPumps.of(List.of(Parabolas.steep(), Parabolas.steep()));
+        assertEquals(2, pumps.curves().size());
+        SeriesPoint point = pumps.meeting(system(10, 0.0015), "system");
+        assertEquals(
+                2 * (20_000 + 100 * Math.sqrt(70 / 0.0065)), point.shaftPower().watts(), 1e-5);
+        assertEquals("103.8 m³/h at 26.15 m, 2 pumps in series", point.toString());
+    }
+
+    /** 40 − 0.0025·125² = 0.9375 m at the end; the system takes 0.00001·125² = 0.1563 m there. */
+    @Test
+    void a_refusal_says_what_pumps_and_system_do_at_the_end_of_the_curves() {
+        SeriesPumps one = SeriesPumps.of(List.of(Parabolas.steep()));
+        String beyond = assertThrows(Refusal.class, () -> one.meeting(system(0, 1e-5), "system"))
+                .getMessage();
+        assertTrue(beyond.startsWith("Asked where P-A in series meet the system. At 125 m³/h,"), beyond);
+        assertTrue(beyond.contains("they give 0.9375 m and the system takes 0.1563 m. Throttle"), beyond);
+        String above = assertThrows(Refusal.class, () -> one.meeting(system(41, 1e-5), "system"))
+                .getMessage();
+        assertTrue(above.contains("At 0 m³/h,") && above.contains("they give 40 m and the system takes 41 m"), above);
+        assertTrue(above.contains("Choose higher speeds"), above);
+    }
+
+    @Test
+    void curves_that_share_a_single_flow_have_none_to_settle_at() {
+        refused(
+                PumpProblem.NO_SHARED_FLOW,
+                () -> SeriesPumps.of(List.of(KnownPump.curve(), Parabolas.curve("P-S", 5, 10, 0, -0.1))));
+    }
 }

@@ -125,4 +125,11 @@ class WireMapTest {
         assertThrows(IllegalArgumentException.class, () -> WireMap.of(one, new double[] {Double.NaN}));
         assertEquals(0, WireMap.of(new double[0], one).columns());
     }
+
+    @Test
+    void has_a_row_for_each_speed_and_a_column_for_each_flow() {
+        WireMap map = WireMap.of(new double[] {0, 1, 2}, new double[] {0.5, 1});
+        assertEquals(2, map.rows());
+        assertEquals(3, map.columns());
+    }
 }

@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
+import headrace.curve.Duty;
+import headrace.curve.ImpellerSizing;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
 import headrace.curve.SpeedCollapse;
 import headrace.curve.TrimComparison;
+import headrace.curve.TrimRule;
 import headrace.data.Column;
 import headrace.data.LoadFile;
 import headrace.data.PumpFile;
@@ -24,7 +27,10 @@ import headrace.report.Block.TableBlock;
 import headrace.report.Block.TextBlock;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
+import headrace.units.Flow;
+import headrace.units.Head;
 import headrace.units.Length;
+import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
 import headrace.units.Time;
@@ -56,6 +62,8 @@ class ReportsTest {
         ControlLaw law = SEEDED.laws.get(4);
         return List.of(
                 TrimComparison.of(PumpCurve.fit(plover), Length.millimetres(165), Optional.empty(), Optional.empty()),
+                new ImpellerSizing(PumpCurve.fit(plover), TrimRule.radial())
+                        .sideBySide(new Duty(Flow.cubicMetresPerHour(18), Head.metres(30)), Power.kilowatts(0.3)),
                 SpeedCollapse.of(dunlin),
                 PumpCurve.fit(plover).inLiquid(Liquid.propyleneGlycol(Ratio.percent(40), Temperature.celsius(0))),
                 SEEDED.map().points(),

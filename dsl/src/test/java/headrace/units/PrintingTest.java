@@ -84,7 +84,8 @@ class PrintingTest {
     @Test
     void prints_a_short_length_and_a_short_time_in_a_smaller_unit() {
         assertEquals("65 mm", Length.millimetres(65).toString());
-        assertEquals("0.1 m", Length.millimetres(100).toString());
+        assertEquals("499 mm", Length.millimetres(499).toString());
+        assertEquals("0.5 m", Length.millimetres(500).toString());
         assertEquals("5 s", Time.seconds(5).toString());
         assertEquals("5 min", Time.minutes(5).toString());
         assertEquals("0.5 h", Time.minutes(30).toString());
