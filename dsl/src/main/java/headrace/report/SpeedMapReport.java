@@ -24,6 +24,7 @@ final class SpeedMapReport {
                         + " to " + set.maximumSpeed() + ", by the affinity laws; tested at "
                         + set.curve().testedSpeed() + ".")
                 .chart(SpeedMapChart.of(map))
+                .chart(SpeedPanelsChart.of(map))
                 .table(speeds(map));
         if (!map.points().isEmpty()) {
             composed.table(OperatingPoints.table("Operating points", map.points()));

@@ -5,6 +5,7 @@ import headrace.circuit.SystemCurve;
 import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
+import headrace.curve.NpshCurve;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.operation.OperatingPoint;
@@ -28,7 +29,9 @@ public final class ShowWords implements Words {
     @Word(
             help =
                     "The map of a pump set over its range of speeds: head curves, islands of efficiency, and upon them any"
-                            + " of a duty, system curves, control laws and operating points, one by one or in lists.",
+                            + " of a duty, system curves, control laws and operating points, one by one or in lists; beneath it"
+                            + " power and efficiency over flow at each speed, and the NPSH required where an npshCurve is"
+                            + " given.",
             example = "map(set, design, systemCurve(design), quadratic(design, minimumHead: 35.percent))")
     public static SpeedMap map(Object set, Object... upon) {
         SpeedMap map = SpeedMap.of(Wanted.object(PumpSet.class, set, "the pump set of a map"));
@@ -61,10 +64,13 @@ public final class ShowWords implements Words {
         if (one instanceof OperatingPoint point) {
             return map.with(point);
         }
+        if (one instanceof NpshCurve npsh) {
+            return map.with(npsh);
+        }
         throw new Refusal(
                 ScriptProblem.WRONG_VALUE,
                 Described.value(one) + " was given to be drawn on a map",
-                "A map takes duties, system curves, control laws and operating points",
+                "A map takes duties, system curves, control laws, operating points and an NPSH curve",
                 "Give one of these, or show it by itself");
     }
 

@@ -8,6 +8,7 @@ import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
 import headrace.curve.ImpellerSizing;
+import headrace.curve.NpshCurve;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
 import headrace.curve.SpeedCollapse;
@@ -18,9 +19,14 @@ import headrace.data.LoadFile;
 import headrace.data.PumpFile;
 import headrace.data.Table;
 import headrace.data.TableFile;
+import headrace.drive.Drive;
+import headrace.drive.DriveTrain;
+import headrace.drive.Motor;
+import headrace.drive.SeparateLosses;
 import headrace.energy.LoadBin;
 import headrace.energy.LoadProfile;
 import headrace.liquid.Liquid;
+import headrace.pump.PumpSet;
 import headrace.record.Basis;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Block.TableBlock;
@@ -160,6 +166,22 @@ class ReportsTest {
             assertTrue(alt.contains("line " + law.name()), alt);
             assertTrue(alt.contains(law.name() + ": "), alt);
         }
+    }
+
+    @Test
+    void a_map_shows_power_efficiency_and_npsh_at_the_speeds_of_its_head_curves() {
+        PumpTest bittern = PumpFile.read(DEMO.resolve("pumps/bittern-150.csv"));
+        PumpSet set = SEEDED.set;
+        String without = text(SpeedMap.of(set)).replaceAll("\\s+", " ");
+        assertTrue(without.contains("Shaft power in kW") && without.contains("Pump efficiency in %"), without);
+        assertFalse(without.contains("NPSH required"), without);
+        Power rated = Power.kilowatts(30);
+        PumpSet large = PumpSet.of(
+                PumpCurve.fit(bittern),
+                DriveTrain.of(Motor.ofClass(rated, 3, 4), Drive.reference(rated), SeparateLosses.ASSUMED));
+        String with = text(SpeedMap.of(large).with(NpshCurve.of(bittern))).replaceAll("\\s+", " ");
+        assertTrue(with.contains("NPSH required in m"), with);
+        assertTrue(with.contains("NPSH required: a + b·Q² through 8 readings"), with);
     }
 
     /** 100 hours at each of 8 % to 87 %; from 5 % to 10 % lie two of them, from 10 % to 15 % five. */
