@@ -4,11 +4,13 @@ import headrace.chart.mark.Bars;
 import headrace.chart.mark.Mark;
 import headrace.chart.paint.ChartProblem;
 import headrace.chart.paint.ImageSurface;
+import headrace.chart.paint.Surface;
 import headrace.chart.paint.SvgSurface;
 import headrace.problem.Refusal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 
 /**
  * A chart, ready to be drawn at any width.
@@ -142,6 +144,19 @@ public final class Chart {
         ImageSurface surface = new ImageSurface(width, plan.height(), scale);
         plan.paint(surface);
         return surface.toPng();
+    }
+
+    /**
+     * Draws the chart on a surface of another kind.
+     *
+     * @param width pixels across, for which the chart lays itself out
+     * @param surface makes the surface for so many pixels down, and is drawn on
+     */
+    public <S extends Surface> S drawn(int width, IntFunction<S> surface) {
+        Plan plan = plan(width);
+        S made = surface.apply((int) Math.ceil(plan.height()));
+        plan.paint(made);
+        return made;
     }
 
     /** Returns where all lettering stands at a width. */

@@ -10,17 +10,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Lays out what a result shows for a terminal, within 100 columns. */
+/** Lays out what a result shows for a terminal, within so many columns. */
 final class PlainText {
+    /** As wide as the text is where nothing is known of the place. */
     static final int WIDTH = 100;
 
     private static final String INDENT = "  ";
 
-    private PlainText() {}
+    private final int width;
 
-    static String of(Shown shown) {
-        List<String> out = new ArrayList<>(wrapped(shown.title(), ""));
-        shown.lines().forEach(line -> out.addAll(wrapped(line, INDENT)));
+    PlainText(int width) {
+        this.width = width;
+    }
+
+    String of(Shown shown) {
+        List<String> out = new ArrayList<>(heading(shown));
         for (Block block : shown.blocks()) {
             List<String> part = of(block);
             if (!part.isEmpty()) {
@@ -31,12 +35,18 @@ final class PlainText {
         return String.join("\n", out);
     }
 
-    private static List<String> of(Block block) {
+    List<String> heading(Shown shown) {
+        List<String> out = new ArrayList<>(wrapped(shown.title(), ""));
+        shown.lines().forEach(line -> out.addAll(wrapped(line, INDENT)));
+        return out;
+    }
+
+    List<String> of(Block block) {
         if (block instanceof Facts facts) {
             return facts(facts.facts());
         }
         if (block instanceof TableBlock tableBlock) {
-            return TableText.lines(tableBlock.table(), WIDTH);
+            return TableText.lines(tableBlock.table(), width);
         }
         if (block instanceof ChartBlock chart) {
             return wrapped("[" + chart.chart().altText() + "]", INDENT);
@@ -49,7 +59,7 @@ final class PlainText {
         return listed(text.heading(), text.lines());
     }
 
-    private static List<String> facts(List<Fact> facts) {
+    private List<String> facts(List<Fact> facts) {
         int widest =
                 facts.stream().mapToInt(fact -> columns(fact.label())).max().orElse(0);
         List<String> out = new ArrayList<>();
@@ -62,7 +72,7 @@ final class PlainText {
         return out;
     }
 
-    private static List<String> listed(String heading, List<String> lines) {
+    private List<String> listed(String heading, List<String> lines) {
         List<String> out = new ArrayList<>(List.of(heading));
         for (String line : lines) {
             List<String> parts = wrapped(line, INDENT + INDENT);
@@ -73,8 +83,8 @@ final class PlainText {
     }
 
     /** Returns the text broken at blanks into lines that fit, each behind the indent; a longer word is cut. */
-    static List<String> wrapped(String text, String indent) {
-        int room = WIDTH - indent.length();
+    List<String> wrapped(String text, String indent) {
+        int room = Math.max(1, width - indent.length());
         return broken(text, room).stream().map(line -> indent + line).collect(Collectors.toList());
     }
 

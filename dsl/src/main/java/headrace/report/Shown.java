@@ -23,6 +23,11 @@ public record Shown(String title, List<String> lines, List<Block> blocks) {
 
     /** Returns it as plain text of at most 100 columns, without a line break at its end. */
     public String toText() {
-        return PlainText.of(this);
+        return new PlainText(PlainText.WIDTH).of(this);
+    }
+
+    /** Returns title and verdict as plain text of at most so many columns, without a line break at its end. */
+    public String headingText(int columns) {
+        return String.join("\n", new PlainText(columns).heading(this));
     }
 }

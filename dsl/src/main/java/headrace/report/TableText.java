@@ -40,7 +40,7 @@ final class TableText {
         for (int i = 1; i < WIDEST_TEXT.length && text.width() > width; i++) {
             text = new TableText(table, WIDEST_TEXT[i]);
         }
-        List<String> out = new ArrayList<>(PlainText.wrapped(table.title(), ""));
+        List<String> out = new ArrayList<>(new PlainText(width).wrapped(table.title(), ""));
         for (List<Integer> group : text.groups(width)) {
             out.addAll(text.lines(group));
         }

@@ -40,7 +40,8 @@ public final class Display {
     }
 
     private static MimeBundle chart(Chart chart) {
-        return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", svg(chart)));
+        Shown alone = new Shown(chart.title(), List.of(), List.of(new ChartBlock(chart)));
+        return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", svg(chart)), List.of(alone));
     }
 
     private static String svg(Chart chart) {
@@ -58,7 +59,7 @@ public final class Display {
                 .filter(ChartBlock.class::isInstance)
                 .findFirst()
                 .ifPresent(block -> forms.put("image/svg+xml", svg(((ChartBlock) block).chart())));
-        return new MimeBundle(forms);
+        return new MimeBundle(forms, shown);
     }
 
     /**

@@ -1,20 +1,29 @@
 package headrace.kernel.display;
 
+import headrace.report.Shown;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
  * One thing to show, in several media types; a front end picks the richest that it can draw.
  *
  * @param forms the thing, media type to text; binary types in base64; always with {@code text/plain}
+ * @param shown what the forms were made of, for a door that draws for itself; empty where they were not
  */
-public record MimeBundle(Map<String, String> forms) {
+public record MimeBundle(Map<String, String> forms, List<Shown> shown) {
     /** Refuses a bundle that a terminal could not show. */
     public MimeBundle {
         forms = Map.copyOf(new LinkedHashMap<>(forms));
+        shown = List.copyOf(shown);
         if (!forms.containsKey("text/plain")) {
             throw new IllegalArgumentException("A MIME bundle needs text/plain, has only " + forms.keySet());
         }
+    }
+
+    /** Makes a bundle of forms alone. */
+    public MimeBundle(Map<String, String> forms) {
+        this(forms, List.of());
     }
 
     /** Returns a bundle of plain text alone. */
