@@ -7,7 +7,9 @@ import java.util.List;
 
 /** A part of what a result shows, from top to bottom. */
 public sealed interface Block {
-    /** Returns it as plain text of at most so many columns, without a line break at its end; of a chart what it says. */
+    /**
+     * Returns it as plain text of at most so many columns, without a line break at its end; of a chart what it says.
+     */
     default String toText(int columns) {
         return String.join("\n", new PlainText(columns).of(this));
     }

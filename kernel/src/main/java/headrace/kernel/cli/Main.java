@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
         description = "Designs variable-speed pumping by script, from pump test to strategy comparison.",
         subcommands = {
             RunCommand.class,
+            ShellCommand.class,
             InstallCommand.class,
             UninstallCommand.class,
             KernelCommand.class,
@@ -49,6 +50,7 @@ public final class Main implements Runnable {
 
     static int execute(PrintWriter out, PrintWriter err, String... arguments) {
         return new CommandLine(new Main())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((failure, command, parsed) -> told(failure, err))

@@ -30,13 +30,18 @@ class KernelArchitectureTest {
             row("session", "display", GROOVY).calculations("script", "problem", "record", "work", "units"),
             row("notebook", "display", JSON).calculations("problem"),
             row("headless", "notebook session display", "org.commonmark..").calculations("problem"),
+            row("terminal", "session display", "org.jline..").calculations("report", "chart", "script"),
             row("message", "display"),
             row("handler", "message session display").calculations("problem"),
             row("wire", "message display", JSON).calculations("problem"),
             row("server", "wire handler message session", SOCKETS).calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
             row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
-            row("cli", "server wire message headless install selfcheck session display", "picocli..")
+            row(
+                            "cli",
+                            "server wire message headless terminal install selfcheck session display",
+                            "picocli..",
+                            "org.jline..")
                     .calculations("problem"));
 
     @ArchTest

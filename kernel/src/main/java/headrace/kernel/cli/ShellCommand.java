@@ -1,0 +1,69 @@
+package headrace.kernel.cli;
+
+import headrace.kernel.session.Session;
+import headrace.kernel.session.groovy.GroovySession;
+import headrace.kernel.terminal.Charts;
+import headrace.kernel.terminal.PipedShell;
+import headrace.kernel.terminal.Shell;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code headrace shell}: the words of a script, line by line in a terminal. */
+@Command(
+        name = "shell",
+        mixinStandardHelpOptions = true,
+        versionProvider = Versions.class,
+        description = "Runs what is typed, cell by cell, and draws charts in the terminal.",
+        footerHeading = "%n",
+        footer = {
+            "Tab completes, Alt-H explains the word at the cursor, Ctrl-C stops a cell, Ctrl-D ends. Where the input or"
+                    + " output is no terminal it reads cells and writes plain text.",
+            "",
+            "Ends with 0; with 1 if a cell failed that did not come from a terminal."
+        })
+final class ShellCommand implements Callable<Integer> {
+    @Option(
+            names = "--charts",
+            paramLabel = "HOW",
+            defaultValue = "auto",
+            description = "How charts are drawn: auto, picture, dots or words. Default: auto, as a picture where the"
+                    + " terminal says that it can, else in dots.")
+    private Charts charts;
+
+    @Override
+    public Integer call() throws IOException {
+        try (GroovySession session = new GroovySession()) {
+            if (!Boolean.getBoolean("headrace.terminal")) {
+                return piped(session);
+            }
+            session.warmUp();
+            try (Terminal terminal = TerminalBuilder.builder().system(true).build()) {
+                new Shell(session, terminal, choices())
+                        .run("Headrace " + Versions.edition().headrace()
+                                + ". help() lists the words, Tab completes, Alt-H explains, Ctrl-D ends.");
+            }
+            return ExitCode.DONE;
+        }
+    }
+
+    private static int piped(Session session) {
+        PrintWriter out = new PrintWriter(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        boolean all = new PipedShell(session, out).run(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        return all ? ExitCode.DONE : ExitCode.CELL_FAILED;
+    }
+
+    private Shell.Choices choices() {
+        return new Shell.Choices(
+                charts, Path.of(System.getProperty("user.home"), ".local", "share", "headrace", "shell-history"));
+    }
+}

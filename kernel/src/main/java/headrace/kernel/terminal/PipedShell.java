@@ -1,0 +1,67 @@
+package headrace.kernel.terminal;
+
+import headrace.kernel.session.Completeness;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
+import headrace.kernel.session.Session;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+
+/**
+ * The shell where there is no terminal: cells come from a file or another program, results go out as plain text. Each
+ * cell ends with the line that makes it whole.
+ */
+public final class PipedShell {
+    private final Session session;
+    private final Screen screen;
+    private boolean failed;
+
+    /**
+     * Makes a shell.
+     *
+     * @param session runs the cells; left open
+     * @param out where results go
+     */
+    public PipedShell(Session session, PrintWriter out) {
+        this.session = session;
+        screen = new Screen(out, false, chart -> "[" + chart.altText() + "]\n");
+    }
+
+    /** Runs all cells, also those after one that failed; returns whether none failed. */
+    public boolean run(Reader cells) {
+        Output output = new ShellOutput(screen, (prompt, secret) -> Optional.empty());
+        StringBuilder cell = new StringBuilder();
+        try (BufferedReader lines = new BufferedReader(cells)) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                cell.append(line).append('\n');
+                if (session.completeness(cell.toString()).state() != Completeness.State.INCOMPLETE) {
+                    run(cell, output);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        run(cell, output);
+        return !failed;
+    }
+
+    private void run(StringBuilder cell, Output output) {
+        String code = cell.toString();
+        cell.setLength(0);
+        if (code.isBlank()) {
+            return;
+        }
+        Outcome outcome = session.run(code, true, output);
+        if (outcome instanceof Outcome.Value value) {
+            screen.shown(value.bundle());
+        } else if (outcome instanceof Outcome.Failed fault) {
+            failed = true;
+            screen.failed(fault.fault());
+        }
+        screen.freshLine();
+    }
+}

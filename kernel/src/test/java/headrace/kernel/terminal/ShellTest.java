@@ -1,0 +1,116 @@
+package headrace.kernel.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.kernel.session.groovy.GroovySession;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.jline.terminal.Size;
+import org.jline.terminal.impl.LineDisciplineTerminal;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Types into a shell as a person would, and reads what stands on the screen. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class ShellTest {
+    private static final String CTRL_C = "\u0003";
+    private static final String CTRL_D = "\u0004";
+    private static final String WAIT = "wait for ";
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_cell_of_several_lines_runs_when_it_is_whole_and_shows_its_value() {
+        String screen = typed("def twice(x) {", "    x * 2", "}", "twice(3.kW)");
+        assertTrue(screen.contains("6 kW"), screen);
+    }
+
+    @Test
+    void tab_completes_a_word() {
+        String screen = typed("quadr\t(duty(80.m3ph, 20.m), minimumHead: 40.percent).headAt(40.m3ph)");
+        assertTrue(screen.contains("11 m"), screen);
+    }
+
+    @Test
+    void a_misspelt_word_is_answered_with_the_nearest_and_the_shell_goes_on() {
+        String screen = typed("desing = 3", "desingn + 1", "40.percent * 2");
+        assertTrue(screen.contains("The nearest is desing"), screen);
+        assertTrue(screen.contains("80 %"), screen);
+    }
+
+    @Test
+    void ctrl_c_stops_a_running_cell_and_the_shell_goes_on() {
+        String screen = typed("println('be' + 'gun'); while (true) {}", WAIT + "begun", CTRL_C, "2.kW + 3.kW");
+        assertTrue(screen.contains("The cell was stopped"), screen);
+        assertTrue(screen.contains("5 kW"), screen);
+    }
+
+    @Test
+    void cells_are_remembered_in_the_history_file() throws IOException {
+        typed("52.m3ph");
+        assertTrue(Files.readString(folder.resolve("history")).contains("52.m3ph"));
+    }
+
+    @Test
+    void without_a_terminal_results_are_plain_text_and_a_failure_is_told() {
+        StringWriter out = new StringWriter();
+        try (GroovySession session = new GroovySession()) {
+            PipedShell shell = new PipedShell(session, new PrintWriter(out));
+            assertFalse(shell.run(new StringReader("x = 52.m3ph\nprintln(\n  x)\nnothing\nx * 2\n")));
+        }
+        assertEquals("52 m³/h", out.toString().lines().findFirst().orElse(""), out.toString());
+        assertTrue(out.toString().contains("'nothing'"), out.toString());
+        assertTrue(out.toString().strip().endsWith("104 m³/h"), out.toString());
+        assertFalse(out.toString().contains("\u001b"), "no escape codes where there is no terminal");
+    }
+
+    /** Types lines and then Ctrl-D, and returns all that came to the screen, without its commands. */
+    private String typed(String... lines) {
+        ByteArrayOutputStream screen = new ByteArrayOutputStream();
+        assertTimeoutPreemptively(PATIENCE, () -> {
+            try (LineDisciplineTerminal terminal =
+                            new LineDisciplineTerminal("test", "xterm-256color", screen, StandardCharsets.UTF_8);
+                    GroovySession session = new GroovySession()) {
+                terminal.setSize(Size.of(100, 40));
+                Thread typist = new Thread(() -> type(terminal, screen, lines));
+                typist.start();
+                new Shell(session, terminal, new Shell.Choices(Charts.DOTS, folder.resolve("history"))).run("Welcome");
+                typist.join();
+            }
+        });
+        return screen.toString(StandardCharsets.UTF_8).replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "");
+    }
+
+    private static void type(LineDisciplineTerminal terminal, ByteArrayOutputStream screen, String... lines) {
+        try {
+            for (String line : lines) {
+                if (line.startsWith(WAIT)) {
+                    while (!screen.toString(StandardCharsets.UTF_8).contains(line.substring(WAIT.length()))) {
+                        Thread.onSpinWait();
+                    }
+                } else {
+                    String keys = line.equals(CTRL_C) ? line : line + "\r";
+                    terminal.processInputBytes(keys.getBytes(StandardCharsets.UTF_8));
+                }
+            }
+            terminal.processInputBytes(CTRL_D.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
