@@ -25,6 +25,7 @@ public final class Timing {
         all.put("W3c", () -> new SpeedForDuty('c'));
         all.put("W4a", () -> new ParallelSystems(false));
         all.put("W4b", () -> new ParallelSystems(true));
+        all.put("W9", TrendLogs::new);
         all.put("W10", CurveFits::new);
         return all;
     }

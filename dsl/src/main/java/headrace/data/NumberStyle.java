@@ -21,13 +21,18 @@ public enum NumberStyle {
                 "[+-]?([0-9]+([" + decimal + "][0-9]*)?|[" + decimal + "][0-9]+)([eE][+-]?[0-9]{1,3})?");
     }
 
+    /** Returns the decimal mark. */
+    public char decimal() {
+        return decimal;
+    }
+
     /** Returns what stands between two cells. */
-    char separator() {
+    public char separator() {
         return separator;
     }
 
     /** Returns the number that the whole text says, if it says a finite one in digits of this style. */
-    OptionalDouble parse(String text) {
+    public OptionalDouble parse(String text) {
         if (!number.matcher(text).matches()) {
             return OptionalDouble.empty();
         }

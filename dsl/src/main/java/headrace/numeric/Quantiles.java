@@ -74,6 +74,67 @@ public final class Quantiles {
         return rest == 0 ? lower : lower + (ordered(below + 1) - lower) * rest;
     }
 
+    /** Returns the values below which some shares of the sample lie, in one pass over it, however many they are. */
+    public double[] at(double[] shares) {
+        double[][] sorted = new double[PARTS][];
+        for (double share : shares) {
+            int below = (int) ((count - 1) * share);
+            for (int place = below; place <= Math.min(below + 1, count - 1); place++) {
+                int part = partOf(place);
+                sorted[part] = new double[ends[part] - before(part)];
+            }
+        }
+        fill(sorted);
+        double[] quantiles = new double[shares.length];
+        for (int i = 0; i < shares.length; i++) {
+            double place = (count - 1) * shares[i];
+            int below = (int) place;
+            double rest = place - below;
+            double lower = ordered(sorted, below);
+            quantiles[i] = rest == 0 ? lower : lower + (ordered(sorted, below + 1) - lower) * rest;
+        }
+        return quantiles;
+    }
+
+    private void fill(double[][] sorted) {
+        int[] found = new int[PARTS];
+        for (int i = 0; i < count; i++) {
+            int part = part(values[i]);
+            if (sorted[part] != null) {
+                sorted[part][found[part]++] = values[i];
+            }
+        }
+        for (double[] part : sorted) {
+            if (part != null) {
+                Arrays.sort(part);
+            }
+        }
+    }
+
+    private double ordered(double[][] sorted, int place) {
+        int part = partOf(place);
+        return sorted[part][place - before(part)];
+    }
+
+    private int before(int part) {
+        return part == 0 ? 0 : ends[part - 1];
+    }
+
+    /** Returns the part in which a place falls: the first that ends behind it. */
+    private int partOf(int place) {
+        int low = -1;
+        int high = PARTS - 1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (ends[middle] > place) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
     private double ordered(int place) {
         int part = Arrays.binarySearch(ends, place + 1);
         if (part < 0) {
