@@ -3,8 +3,8 @@ package headrace.numeric;
 /**
  * Two cumulative sums of standardised values, one for each direction, and how often they raise a false alarm.
  *
- * <p>{@code C₊ = max(0, C₊ + z − k)} and {@code C₋ = max(0, C₋ − z − k)}; an alarm is the first value after which one of
- * them is above the limit.
+ * <p>{@code C₊ = max(0, C₊ + z − k)} and {@code C₋ = max(0, C₋ − z − k)}; an alarm is the first value after which one
+ * of them is above the limit.
  *
  * <p>Source: Page, Continuous Inspection Schemes, 1954; the run length by Siegmund, Sequential Analysis, 1985: with
  * {@code b = h + 1.166} one side runs {@code (e^(2kb) − 2kb − 1)/(2k²)} values between two false alarms, and the two

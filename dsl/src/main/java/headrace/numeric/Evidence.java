@@ -23,6 +23,9 @@ public final class Evidence {
     /** The least pattern is given a spread above 0, so that the posterior can be solved for. */
     private static final double LEAST_SPREAD = 1e-9;
 
+    private static final double SYMMETRIC = 1e-9;
+    private static final double SINGULAR = 1e-300;
+
     private final double logarithm;
     private final double[] sizes;
     private final double[] errors;
@@ -51,38 +54,41 @@ public final class Evidence {
      */
     public static Evidence of(double[][] products, double[] observed, Prior... priors) {
         int n = priors.length;
-        double[] means = new double[n];
-        double[] spreads = new double[n];
+        RealVector means = new ArrayRealVector(n);
+        RealVector spreads = new ArrayRealVector(n);
         for (int i = 0; i < n; i++) {
-            means[i] = priors[i].mean();
-            spreads[i] = Math.max(LEAST_SPREAD, priors[i].spread());
+            means.setEntry(i, priors[i].mean());
+            spreads.setEntry(i, Math.max(LEAST_SPREAD, priors[i].spread()));
         }
         RealMatrix gram = new Array2DRowRealMatrix(products);
-        RealVector pull = new ArrayRealVector(observed).subtract(gram.operate(new ArrayRealVector(means)));
-        double[][] inner = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                inner[i][j] = spreads[i] * products[i][j] * spreads[j] + (i == j ? 1 : 0);
-            }
-        }
-        CholeskyDecomposition cholesky = new CholeskyDecomposition(new Array2DRowRealMatrix(inner), 1e-9, 1e-300);
-        RealVector scaled = pull.ebeMultiply(new ArrayRealVector(spreads));
-        RealVector solved = cholesky.getSolver().solve(scaled);
-        RealMatrix covariance = cholesky.getSolver().getInverse();
-        // what the means alone explain, and what the spread about them explains on top
-        RealVector mean = new ArrayRealVector(means);
-        double logarithm = mean.dotProduct(new ArrayRealVector(observed))
-                - mean.dotProduct(gram.operate(mean)) / 2
-                + scaled.dotProduct(solved) / 2
-                - logDeterminant(cholesky) / 2;
-        double[] sizes = new double[n];
+        RealVector all = new ArrayRealVector(observed);
+        RealVector pull = all.subtract(gram.operate(means)).ebeMultiply(spreads);
+        CholeskyDecomposition inner = new CholeskyDecomposition(inner(products, spreads), SYMMETRIC, SINGULAR);
+        RealVector solved = inner.getSolver().solve(pull);
+        RealMatrix covariance = inner.getSolver().getInverse();
+        // what the means alone explain, what the spread about them explains on top, and its price
+        double logarithm = means.dotProduct(all)
+                - means.dotProduct(gram.operate(means)) / 2
+                + pull.dotProduct(solved) / 2
+                - logDeterminant(inner) / 2;
+        double[] sizes = means.add(spreads.ebeMultiply(solved)).toArray();
         double[] errors = new double[n];
         for (int i = 0; i < n; i++) {
-            sizes[i] = means[i] + spreads[i] * solved.getEntry(i);
-            errors[i] = spreads[i] * Math.sqrt(covariance.getEntry(i, i));
+            errors[i] = spreads.getEntry(i) * Math.sqrt(covariance.getEntry(i, i));
             logarithm += priors[i].positive() ? sign(sizes[i], errors[i], priors[i]) : 0;
         }
         return new Evidence(logarithm, sizes, errors);
+    }
+
+    private static RealMatrix inner(double[][] products, RealVector spreads) {
+        int n = products.length;
+        double[][] inner = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                inner[i][j] = spreads.getEntry(i) * products[i][j] * spreads.getEntry(j) + (i == j ? 1 : 0);
+            }
+        }
+        return new Array2DRowRealMatrix(inner);
     }
 
     /** Returns the logarithm of how much of the posterior is above 0, over how much of the prior is. */

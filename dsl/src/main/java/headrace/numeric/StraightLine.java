@@ -11,8 +11,7 @@ package headrace.numeric;
  * @param slopeError the standard error of the slope
  * @param residual the root of the sum of squared residuals over {@code n − 2}
  */
-public record StraightLine(
-        double intercept, double slope, double interceptError, double slopeError, double residual) {
+public record StraightLine(double intercept, double slope, double interceptError, double slopeError, double residual) {
     /**
      * Returns the nearest line.
      *

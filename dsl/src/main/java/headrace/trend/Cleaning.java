@@ -92,7 +92,8 @@ final class Cleaning {
         Map<Channel, double[]> values = new EnumMap<>(Channel.class);
         rows.values()
                 .forEach((channel, column) -> values.put(
-                        channel, Arrays.stream(order).mapToDouble(i -> column[i]).toArray()));
+                        channel,
+                        Arrays.stream(order).mapToDouble(i -> column[i]).toArray()));
         return new TrendLog.Rows(
                 Arrays.stream(order).mapToLong(i -> rows.seconds()[i]).toArray(),
                 Arrays.stream(order).map(i -> rows.lines()[i]).toArray(),
@@ -215,8 +216,7 @@ final class Cleaning {
             out[left[i]] = true;
         }
         String about = channel.words() + " at " + channel.print(rows.values().get(channel)[left[from]]);
-        listing.add(new Change(
-                Kind.STUCK_READING, about, end - from, place(left[from]), rows.lines()[left[end - 1]]));
+        listing.add(new Change(Kind.STUCK_READING, about, end - from, place(left[from]), rows.lines()[left[end - 1]]));
     }
 
     private TrendLog.Rows kept() {

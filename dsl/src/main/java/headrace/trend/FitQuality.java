@@ -5,8 +5,8 @@ import headrace.units.Ratio;
 /**
  * How well a baseline meets its readings.
  *
- * <p>With n readings y of mean ȳ, p fitted parameters and e = y − baseline: {@code CV(RMSE) = √(Σe²/(n−p))/ȳ} and {@code
- * NMBE = Σe/((n−p)·ȳ)}. A model that is not fitted to the readings it is held against has p = 0.
+ * <p>With n readings y of mean ȳ, p fitted parameters and e = y − baseline: {@code CV(RMSE) = √(Σe²/(n−p))/ȳ} and
+ * {@code NMBE = Σe/((n−p)·ȳ)}. A model that is not fitted to the readings it is held against has p = 0.
  *
  * <p>Source: ASHRAE Guideline 14-2014, definitions and the limits for hourly readings, 30 % and 10 %.
  *

@@ -177,7 +177,10 @@ public final class LoggedLoad implements Traced {
 
     /** Returns the mean load. */
     public Ratio mean() {
-        return Ratio.of(bins.stream().mapToDouble(bin -> bin.load().value() * bin.rows()).sum() / log.count());
+        return Ratio.of(bins.stream()
+                        .mapToDouble(bin -> bin.load().value() * bin.rows())
+                        .sum()
+                / log.count());
     }
 
     @Override

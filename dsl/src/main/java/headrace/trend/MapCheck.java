@@ -14,16 +14,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A log held against the pump map: how the readings of a reference stand to the map, and what is left over hour by hour.
+ * A log held against the pump map: how the readings of a reference stand to the map, and what is left over hour by
+ * hour.
  *
  * <dl>
  *   <dt>Units
  *   <dd>SI inside.
  *   <dt>Limits
- *   <dd>The head is set against the map by one factor, the power by a line, the head of the plant by k·Q², all fitted to
- *       the rows of the reference. Rows with the pump at rest or outside the tested range are left out. Residuals are
- *       means of clock hours of which half the rows are there; the mean is taken of the residuals, never the residual of
- *       means.
+ *   <dd>The head is set against the map by one factor, the power by a line, the head of the plant by k·Q², all fitted
+ *       to the rows of the reference. Rows with the pump at rest or outside the tested range are left out. Residuals
+ *       are means of clock hours of which half the rows are there; the mean is taken of the residuals, never the
+ *       residual of means.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code TOO_SHORT_LOG} or {@code CHANNEL_MISSING}.
  *   <dt>Source
@@ -151,8 +152,8 @@ public final class MapCheck implements Traced {
     }
 
     /**
-     * Returns the measured head in m over the square of flow in (m³/s)², in the reference: the head that control keeps at
-     * no flow, and what the circuit takes.
+     * Returns the measured head in m over the square of flow in (m³/s)², in the reference: the head that control keeps
+     * at no flow, and what the circuit takes.
      */
     public Optional<StraightLine> systemLine() {
         return readings.metres == null
@@ -196,8 +197,8 @@ public final class MapCheck implements Traced {
         int at = there.indexOf(channel);
         return at < 0
                 ? Optional.empty()
-                : Optional.of(new HourSeries(
-                        channel, hours.hours(), hours.means()[at], hours.before(Hours.hour(until))));
+                : Optional.of(
+                        new HourSeries(channel, hours.hours(), hours.means()[at], hours.before(Hours.hour(until))));
     }
 
     MapReadings readings() {

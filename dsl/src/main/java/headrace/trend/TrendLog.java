@@ -195,8 +195,7 @@ public final class TrendLog implements Traced {
 
     /** Returns how often a kind of change was made. */
     public int times(Change.Kind kind) {
-        return (int)
-                changes.stream().filter(change -> change.kind() == kind).count();
+        return (int) changes.stream().filter(change -> change.kind() == kind).count();
     }
 
     /** Returns a time in the clock of this log. */
@@ -238,7 +237,10 @@ public final class TrendLog implements Traced {
             throw new Refusal(
                     TrendProblem.CHANNEL_MISSING,
                     "Asked " + name + " for its " + channel.words(),
-                    "It has " + String.join(", ", channels().stream().map(Channel::words).toList()),
+                    "It has "
+                            + String.join(
+                                    ", ",
+                                    channels().stream().map(Channel::words).toList()),
                     "Log the " + channel.words() + " too, or use what does without it");
         }
         return column;

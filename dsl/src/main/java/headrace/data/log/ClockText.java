@@ -42,7 +42,8 @@ final class ClockText {
     /**
      * Reads a time in the one layout that most files have, without making a text of it.
      *
-     * @return the seconds, or {@link #UNREADABLE} if it has another layout; {@code buffer.at} then stands where it stood
+     * @return the seconds, or {@link #UNREADABLE} if it has another layout; {@code buffer.at} then stands where it
+     *     stood
      */
     long fast(LogBuffer buffer, byte separator) {
         byte[] b = buffer.bytes;

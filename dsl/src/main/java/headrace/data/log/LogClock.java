@@ -39,9 +39,7 @@ final class LogClock {
 
     /** Returns the true time of what the clock showed on a line, in a column. */
     long of(long local, int line, int column) {
-        long seconds = zone.isPresent()
-                ? zoned(zone.get().getRules(), local, line)
-                : plain(local, line, column);
+        long seconds = zone.isPresent() ? zoned(zone.get().getRules(), local, line) : plain(local, line, column);
         step = previous == Long.MIN_VALUE ? 0 : local - previous;
         previous = local;
         return seconds;

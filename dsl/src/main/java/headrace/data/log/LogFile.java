@@ -29,12 +29,12 @@ import java.util.Map;
  *
  * <dl>
  *   <dt>Units
- *   <dd>Found in the heads of the columns, or from the values where these fit one unit alone; held against what the pump
- *       set can give, and told for each column.
+ *   <dd>Found in the heads of the columns, or from the values where these fit one unit alone; held against what the
+ *       pump set can give, and told for each column.
  *   <dt>Limits
  *   <dd>Read as a stream: a row at a time, in memory as numbers only, 8 bytes for each. Up to a hundredth of the rows
- *       may not fit, and are listed; up to half of the cells of a column may be texts. Lines that start with # and stand
- *       before the head are left out.
+ *       may not fit, and are listed; up to half of the cells of a column may be texts. Lines that start with # and
+ *       stand before the head are left out.
  *   <dt>Errors
  *   <dd>{@link Refusal} with file, line and column; then nothing of the file was taken.
  *   <dt>Source
@@ -92,7 +92,8 @@ public final class LogFile {
         char separator = separator(buffer);
         Place place = new Place(file, buffer.line, 1);
         List<LogColumn> columns = LogHead.of(new LogCells(buffer, separator).row(), options, place);
-        List<LogColumn> used = columns.stream().filter(c -> c.channel().isPresent()).toList();
+        List<LogColumn> used =
+                columns.stream().filter(c -> c.channel().isPresent()).toList();
         LogRows rows = new LogRows(used.size(), expected(buffer, size));
         LogScan scan = new LogScan(buffer, separator, new LogScan.Layout(columns, options, listing), rows);
         scan.all();
@@ -101,7 +102,8 @@ public final class LogFile {
         LogUnits units = new LogUnits(options, set);
         units.confirm(used, rows);
         Basis basis = new Basis(
-                List.of(new Input(file, "a log of a building system", HexFormat.of().formatHex(digest.digest()))),
+                List.of(new Input(
+                        file, "a log of a building system", HexFormat.of().formatHex(digest.digest()))),
                 units.taken());
         return TrendLog.read(file, si(used, rows, units.found()), listing.list(), basis)
                 .with(units.notes().and(unused(columns)));
@@ -147,7 +149,8 @@ public final class LogFile {
                             "Save it as UTF-8; in a spreadsheet choose 'CSV UTF-8'")
                     .at(new Place(file, buffer.line, 1));
         }
-        return SEPARATORS.chars()
+        return SEPARATORS
+                .chars()
                 .mapToObj(c -> (char) c)
                 .filter(c -> head.indexOf(c) >= 0)
                 .findFirst()
@@ -180,8 +183,8 @@ public final class LogFile {
         if (scan.misfits() > Math.max(1, MOST_MISFITS * rows.count)) {
             throw new Refusal(
                             LogProblem.TOO_MANY_MISFITS,
-                            "Asked to read a log of which " + scan.misfits() + " of "
-                                    + (rows.count + scan.misfits()) + " rows do not fit; this is the first",
+                            "Asked to read a log of which " + scan.misfits() + " of " + (rows.count + scan.misfits())
+                                    + " rows do not fit; this is the first",
                             "Up to a hundredth of the rows may have another number of cells than the head, or a time"
                                     + " that cannot be read",
                             "See what parts the cells, whether decimal commas must be told, and how times are written")
@@ -198,8 +201,8 @@ public final class LogFile {
                         .from();
                 throw new Refusal(
                                 LogProblem.COLUMN_OF_TEXT,
-                                "Asked to read the column '" + used.get(i).head() + "', of whose "
-                                        + rows.count + " cells " + scan.texts(i) + " are no numbers; this is the first",
+                                "Asked to read the column '" + used.get(i).head() + "', of whose " + rows.count
+                                        + " cells " + scan.texts(i) + " are no numbers; this is the first",
                                 "Numbers are written like " + (options.style().decimal() == ',' ? "12,5" : "12.5")
                                         + "; up to half of a column may be texts",
                                 "Say decimalComma: true if the file has decimal commas, or name another column")

@@ -181,8 +181,8 @@ final class LogHead {
                                 "Asked to read a log without a column of " + channel.words() + "; its columns are "
                                         + heads,
                                 "A log has at least time, power and speed",
-                                "If one of them is the " + channel.words() + ", say so, as in columns: ["
-                                        + key(channel) + ": 'P-A 17']")
+                                "If one of them is the " + channel.words() + ", say so, as in columns: [" + key(channel)
+                                        + ": 'P-A 17']")
                         .at(place);
             }
         }

@@ -213,7 +213,9 @@ final class LogScan {
         }
     }
 
-    /** Returns the number of a cell that is not in plain digits, and NaN for an empty one or a text, which is listed. */
+    /**
+     * Returns the number of a cell that is not in plain digits, and NaN for an empty one or a text, which is listed.
+     */
     private double slowNumber(int target, int column) {
         int start = buffer.at;
         String text = cells.text();

@@ -89,9 +89,8 @@ final class LogUnits {
     /** Finds the unit of a column from its head and its values as they stand in the file. */
     private void confirm(LogColumn column, double[] read) {
         Channel channel = column.channel().orElseThrow();
-        double[] ends = read.length == 0
-                ? new double[] {0, 0}
-                : Quantiles.of(read).at(new double[] {1 - HIGH, HIGH});
+        double[] ends =
+                read.length == 0 ? new double[] {0, 0} : Quantiles.of(read).at(new double[] {1 - HIGH, HIGH});
         String stated = options.units().get(channel);
         if (stated != null) {
             byUser(column, scale(column, stated), ends);
@@ -118,8 +117,9 @@ final class LogUnits {
         if (!fits(column, scale, ends)) {
             notes = notes.with(
                     LogProblem.UNIT_STATED_AGAINST_VALUES,
-                    "The column '" + column.head() + "' was read in " + scale.symbol() + " as stated, though its values, "
-                            + between(ends) + ", are not what the pump set gives in it");
+                    "The column '" + column.head() + "' was read in " + scale.symbol()
+                            + " as stated, though its values, " + between(ends)
+                            + ", are not what the pump set gives in it");
         }
     }
 
@@ -129,7 +129,8 @@ final class LogUnits {
             throw notConfirmed(column, scale, ends, others);
         }
         Channel channel = column.channel().orElseThrow();
-        List<Scale> nearer = others.stream().filter(other -> off(channel, other) < NEAR).toList();
+        List<Scale> nearer =
+                others.stream().filter(other -> off(channel, other) < NEAR).toList();
         if (off(channel, scale) > FAR && !nearer.isEmpty()) {
             throw notConfirmed(column, scale, ends, nearer);
         }
@@ -140,27 +141,32 @@ final class LogUnits {
         Channel channel = column.channel().orElseThrow();
         List<Scale> fitting = byMap(channel, fitting(column, ends));
         if (fitting.size() != 1) {
-            String which = fitting.isEmpty()
-                    ? "none of " + String.join(", ", Scale.common(channel))
-                    : symbols(fitting);
+            String which = fitting.isEmpty() ? "none of " + String.join(", ", Scale.common(channel)) : symbols(fitting);
             throw new Refusal(
                             LogProblem.DOUBTFUL_UNIT,
                             "Asked to read the column '" + column.head() + "', which does not say its unit",
                             "Its values, " + between(ends) + ", fit " + which + " for this pump set",
-                            say(channel, fitting.isEmpty() ? Scale.common(channel).get(0) : fitting.get(0).symbol()))
+                            say(
+                                    channel,
+                                    fitting.isEmpty()
+                                            ? Scale.common(channel).get(0)
+                                            : fitting.get(0).symbol()))
                     .at(column.place());
         }
         take(column, fitting.get(0), "from its values, " + between(ends));
         notes = notes.with(
                 LogProblem.UNIT_FROM_VALUES,
-                "The column '" + column.head() + "' does not say its unit; " + fitting.get(0).symbol()
-                        + " is the only one in which its values, " + between(ends) + ", fit the pump set");
+                "The column '" + column.head() + "' does not say its unit; "
+                        + fitting.get(0).symbol() + " is the only one in which its values, " + between(ends)
+                        + ", fit the pump set");
     }
 
     /** Returns the one unit that the pump map speaks for, if all others are far from it; all of them otherwise. */
     private List<Scale> byMap(Channel channel, List<Scale> fitting) {
-        List<Scale> near = fitting.stream().filter(scale -> off(channel, scale) < NEAR).toList();
-        List<Scale> far = fitting.stream().filter(scale -> off(channel, scale) > FAR).toList();
+        List<Scale> near =
+                fitting.stream().filter(scale -> off(channel, scale) < NEAR).toList();
+        List<Scale> far =
+                fitting.stream().filter(scale -> off(channel, scale) > FAR).toList();
         return near.size() == 1 && near.size() + far.size() == fitting.size() ? near : fitting;
     }
 
@@ -185,8 +191,11 @@ final class LogUnits {
                         "Asked to read the column '" + column.head() + "' in " + scale.symbol() + ", whose values are "
                                 + between(ends),
                         "The pump set gives up to about " + channel.print(range.high()) + fit,
-                        say(channel, others.isEmpty() ? scale.symbol() : others.get(0).symbol())
-                                + ", or the unit of the head if it is right")
+                        say(
+                                        channel,
+                                        others.isEmpty()
+                                                ? scale.symbol()
+                                                : others.get(0).symbol()) + ", or the unit of the head if it is right")
                 .at(column.place());
     }
 
@@ -216,7 +225,8 @@ final class LogUnits {
     }
 
     private boolean tooHigh(LogColumn column, Scale scale, double[] ends) {
-        return scale.si(ends[1]) > possible.possible().get(column.channel().orElseThrow()).high();
+        return scale.si(ends[1])
+                > possible.possible().get(column.channel().orElseThrow()).high();
     }
 
     private static String say(Channel channel, String unit) {

@@ -57,8 +57,7 @@ record Scale(String symbol, double factor, double offset, String about) {
             return Optional.empty();
         }
         int poles = set.driveTrain().motor().poles();
-        Speed synchronous =
-                set.driveTrain().motor().synchronousSpeed(rated).orElse(rated);
+        Speed synchronous = set.driveTrain().motor().synchronousSpeed(rated).orElse(rated);
         double hertz = Math.rint(synchronous.toRevolutionsPerMinute() * poles / 120);
         return Optional.of(new Scale(
                 "Hz",
@@ -68,10 +67,7 @@ record Scale(String symbol, double factor, double offset, String about) {
     }
 
     private static Scale head(Unit unit, PumpSet set) {
-        double metres = set.curve()
-                .liquid()
-                .headOf(Pressure.pascals(1))
-                .metres();
+        double metres = set.curve().liquid().headOf(Pressure.pascals(1)).metres();
         return new Scale(
                 unit.symbol(),
                 unit.factor() * metres,
