@@ -17,13 +17,14 @@ import java.util.Optional;
  * and gpm, agrees with it to a third of a per cent. The careful end is taken elsewhere too: flows move with the share
  * of flow that is left, and hot liquids get no credit.
  *
- * @param parameter B of the viscosity correction at the speed of the NPSH readings; 0 for a liquid like water
+ * @param viscous what the liquid does to the pump, if it is another than that of the test
+ * @param ratio the speed of the NPSH readings as a share of that of the pump's test
  * @param bestFlow the flow of best efficiency in water at that speed, in m³/s
  * @param rpm that speed
  * @param notes what was assumed
  */
-record NpshMove(double parameter, double bestFlow, double rpm, Notes notes) {
-    static final NpshMove NONE = new NpshMove(0, 0, 1, Notes.NONE);
+record NpshMove(Optional<ViscousMap> viscous, double ratio, double bestFlow, double rpm, Notes notes) {
+    static final NpshMove NONE = new NpshMove(Optional.empty(), 1, 0, 1, Notes.NONE);
 
     private static final double SIDE_INLET = 0.5;
     private static final double METRIC = 274_000;
@@ -35,10 +36,11 @@ record NpshMove(double parameter, double bestFlow, double rpm, Notes notes) {
 
     static NpshMove as(PumpCurve curve, NpshCurve npsh) {
         double ratio = npsh.testedSpeed().over(curve.testedSpeed()).value();
-        double parameter = curve.map() instanceof ViscousMap viscous ? viscous.parameterAt(ratio) : 0;
+        Optional<ViscousMap> viscous =
+                curve.map() instanceof ViscousMap map && map.parameter() > 0 ? Optional.of(map) : Optional.empty();
         double best = curve.map().similarity().bestFlow() * ratio;
         Notes notes = trim(curve, npsh.impellerDiameter());
-        return new NpshMove(parameter, best, npsh.testedSpeed().toRevolutionsPerMinute(), notes);
+        return new NpshMove(viscous, ratio, best, npsh.testedSpeed().toRevolutionsPerMinute(), notes);
     }
 
     private static Notes trim(PumpCurve curve, Optional<Length> read) {
@@ -62,7 +64,7 @@ record NpshMove(double parameter, double bestFlow, double rpm, Notes notes) {
 
     /** Returns the share of the flow that is left at a share of the speed of the readings. */
     double flowShare(double s) {
-        return parameter == 0 ? 1 : ViscousMap.flowShare(parameter / Math.sqrt(s));
+        return viscous.isEmpty() ? 1 : viscous.get().flowLeft(s * ratio);
     }
 
     /** Returns by how much the NPSH grows, given that at best efficiency in water at the same speed. */
@@ -82,7 +84,7 @@ record NpshMove(double parameter, double bestFlow, double rpm, Notes notes) {
 
     /** Refuses where the correction asks for the NPSH at a best-efficiency flow that was not reached. */
     NpshMove requireKnown(NpshCurve npsh, double highest) {
-        if (parameter != 0 && bestFlow > highest * (1 + SAME)) {
+        if (viscous.isPresent() && bestFlow > highest * (1 + SAME)) {
             throw new Refusal(
                     CurveProblem.NPSH_OUT_OF_RANGE,
                     "Asked for the NPSH that " + npsh.name() + " requires in a viscous liquid",
@@ -101,7 +103,7 @@ record NpshMove(double parameter, double bestFlow, double rpm, Notes notes) {
                 : notes.with(
                         CurveProblem.NPSH_VISCOSITY_CORRECTED,
                         "The NPSH required was read in a liquid like water; B = "
-                                + Numbers.print(parameter / Math.sqrt(s)) + " makes it "
+                                + Numbers.print(viscous.orElseThrow().parameterAt(s * ratio)) + " makes it "
                                 + Numbers.print(times(s, metresAtBest)) + " times as much, at "
                                 + Numbers.print(left) + " times the flow");
     }

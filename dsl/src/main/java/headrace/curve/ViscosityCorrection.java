@@ -10,13 +10,23 @@ import headrace.units.Numbers;
 /**
  * Decides whether, and by how much, the viscosity of a liquid changes a curve.
  *
- * @param parameter B at the tested speed, from flow, head and speed at best efficiency in water
+ * <p>A small pump has a B above 1 in water already: what that does to it is in its test, so that the shares of another
+ * liquid are taken relative to those of the test, an assumption of our own. A liquid no more viscous than that of the
+ * test changes nothing.
+ *
+ * @param parameter B at the tested speed, from flow, head and speed at best efficiency in water; 0 for no correction
+ * @param ofTest B of the test, at least 1
  */
-record ViscosityCorrection(double parameter) {
+record ViscosityCorrection(double parameter, double ofTest) {
     static final String BASIS = "another liquid: power goes with density; above B = 1 flow, head and efficiency by the"
             + " parameter method of ANSI/HI 9.6.7 (from memory), for one stage";
 
     private static final double MOST_SQUARE_MILLIMETRES_PER_SECOND = 4000;
+
+    /** Water at its freezing point: a test in a liquid up to that is one in water. */
+    private static final double WATERY_SQUARE_MILLIMETRES_PER_SECOND = 1.8;
+
+    private static final double SAME = 1e-9;
 
     /**
      * Returns the correction of a curve for a liquid.
@@ -26,15 +36,19 @@ record ViscosityCorrection(double parameter) {
      */
     static ViscosityCorrection of(Tested tested, SimilarityMap map, Liquid liquid) {
         double inTest = parameter(tested, map, tested.testedIn());
-        if (inTest > 1) {
+        double tests = tested.testedIn().kinematicViscosity().toSquareMillimetresPerSecond();
+        if (inTest > 1 && tests > WATERY_SQUARE_MILLIMETRES_PER_SECOND) {
             throw new Refusal(
                     CurveProblem.VISCOSITY_OUT_OF_RANGE,
                     "Asked for the curve of " + tested.name() + " in " + liquid + ", but it was tested in "
                             + tested.testedIn() + ", where B is " + Numbers.print(inTest),
-                    "The correction begins from a test in water, with B up to 1",
+                    "The correction begins from a test in water, or in another liquid with B up to 1",
                     "Give the curve in water");
         }
         KinematicViscosity viscosity = liquid.kinematicViscosity();
+        if (viscosity.toSquareMillimetresPerSecond() <= tests * (1 + SAME)) {
+            return new ViscosityCorrection(0, 1);
+        }
         double parameter = parameter(tested, map, liquid);
         boolean known = viscosity.toSquareMillimetresPerSecond() <= MOST_SQUARE_MILLIMETRES_PER_SECOND
                 && parameter < ViscousMap.MOST;
@@ -46,7 +60,7 @@ record ViscosityCorrection(double parameter) {
                     "The method reaches up to 4000 mm²/s and to a B below 40",
                     "Warm the liquid, take a larger pump, or have the pump tested in the liquid");
         }
-        return new ViscosityCorrection(parameter);
+        return new ViscosityCorrection(parameter, Math.max(1, inTest));
     }
 
     private static double parameter(Tested tested, SimilarityMap map, Liquid liquid) {
@@ -59,6 +73,6 @@ record ViscosityCorrection(double parameter) {
 
     /** Returns the corrected map: always able to, since B passes 1 as the speed falls. */
     PumpMap applied(SimilarityMap plain) {
-        return new ViscousMap(plain, parameter);
+        return new ViscousMap(plain, parameter, ofTest);
     }
 }

@@ -14,8 +14,9 @@ import java.util.stream.DoubleStream;
  *
  * @param plain the map in the liquid's density without correction
  * @param parameter B at the tested speed
+ * @param ofTest B of the test itself, at least 1: what it did is in the plain map
  */
-record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
+record ViscousMap(SimilarityMap plain, double parameter, double ofTest) implements PumpMap {
     /** Beyond this B the method gives no correction. */
     static final double MOST = 40;
 
@@ -47,6 +48,18 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
         return b <= 1 ? 1 : Math.pow(b, -0.0547 * Math.pow(b, 0.69));
     }
 
+    /** Returns the share of the flow of the test that is left at a speed. */
+    double flowLeft(double s) {
+        double b = parameterAt(s);
+        return b <= ofTest ? 1 : flowShare(b) / flowShare(ofTest);
+    }
+
+    /** Returns the share of the efficiency of the test that is left at a speed. */
+    private double efficiencyLeft(double s) {
+        double b = parameterAt(s);
+        return b <= ofTest ? 1 : efficiencyShare(b) / efficiencyShare(ofTest);
+    }
+
     /** Returns the share of the head that is left, at a flow of the test. */
     private double headShare(double flowShare, double x) {
         return flowShare == 1 ? 1 : 1 - (1 - flowShare) * Math.pow(x / plain.bestFlow(), 0.75);
@@ -54,7 +67,7 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
 
     @Override
     public double headMetres(double q, double s) {
-        double flowShare = flowShare(parameterAt(s));
+        double flowShare = flowLeft(s);
         double flow = q / flowShare;
         return headShare(flowShare, flow / s) * plain.headMetres(flow, s);
     }
@@ -62,10 +75,9 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
     /** Hydraulic power over efficiency, arranged so that it holds at no flow too. */
     @Override
     public double shaftWatts(double q, double s) {
-        double b = parameterAt(s);
-        double flowShare = flowShare(b);
+        double flowShare = flowLeft(s);
         double flow = q / flowShare;
-        return flowShare * headShare(flowShare, flow / s) / efficiencyShare(b) * plain.shaftWatts(flow, s);
+        return flowShare * headShare(flowShare, flow / s) / efficiencyLeft(s) * plain.shaftWatts(flow, s);
     }
 
     @Override
@@ -75,33 +87,31 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
 
     @Override
     public double homologous(double q, double s) {
-        return q / (flowShare(parameterAt(s)) * s);
+        return q / (flowLeft(s) * s);
     }
 
     @Override
     public double actual(double x, double s) {
-        return x * flowShare(parameterAt(s)) * s;
+        return x * flowLeft(s) * s;
     }
 
     @Override
     public double headGain(double q, double s) {
-        double flowShare = flowShare(parameterAt(s));
+        double flowShare = flowLeft(s);
         return headShare(flowShare, homologous(q, s)) * plain.headGain(q, s);
     }
 
     @Override
     public double powerGain(double q, double s) {
-        double b = parameterAt(s);
-        double flowShare = flowShare(b);
-        return flowShare * headShare(flowShare, homologous(q, s)) / efficiencyShare(b) * plain.powerGain(q, s);
+        double flowShare = flowLeft(s);
+        return flowShare * headShare(flowShare, homologous(q, s)) / efficiencyLeft(s) * plain.powerGain(q, s);
     }
 
     /** The efficiency is scaled as a whole, so that the best point stays the same flow of the test. */
     @Override
     public Best bestAt(double s) {
-        double b = parameterAt(s);
         Best best = plain.bestAt(s);
-        return new Best(best.flow() * flowShare(b), best.efficiency() * efficiencyShare(b));
+        return new Best(best.flow() * flowLeft(s), best.efficiency() * efficiencyLeft(s));
     }
 
     @Override
@@ -141,7 +151,7 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
     @Override
     public double speedRatio(double q, double metres, Range range) {
         double inWater = plain.speedRatio(q, metres, range);
-        if (q == 0 || parameterAt(inWater) <= 1 && inWater < Double.POSITIVE_INFINITY) {
+        if (q == 0 || parameterAt(inWater) <= ofTest && inWater < Double.POSITIVE_INFINITY) {
             return inWater;
         }
         double low = Math.max(slowest(), speedOf(q, range.high() * (1 + ROUNDING)));
@@ -218,7 +228,7 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
 
     @Override
     public ViscousMap with(EfficiencyOverSpeed model) {
-        return new ViscousMap(plain.with(model), parameter);
+        return new ViscousMap(plain.with(model), parameter, ofTest);
     }
 
     @Override
@@ -239,14 +249,15 @@ record ViscousMap(SimilarityMap plain, double parameter) implements PumpMap {
     @Override
     public Notes notesAt(double s) {
         double b = parameterAt(s);
-        if (b <= 1) {
+        if (b <= ofTest) {
             return Notes.NONE;
         }
-        double flowShare = flowShare(b);
+        double flowShare = flowLeft(s);
         return Notes.NONE.with(
                 CurveProblem.VISCOSITY_CORRECTED,
                 "corrected for viscosity, B = " + Numbers.print(b) + " at this speed: flow times "
                         + Numbers.print(flowShare) + ", head at best efficiency times " + Numbers.print(flowShare)
-                        + ", efficiency times " + Numbers.print(efficiencyShare(b)));
+                        + ", efficiency times " + Numbers.print(efficiencyLeft(s))
+                        + (ofTest > 1 ? "; relative to the test, where B is " + Numbers.print(ofTest) : ""));
     }
 }

@@ -265,8 +265,7 @@ class ViscosityTest {
     @Test
     void is_refused_beyond_what_the_method_knows() {
         refusal(VISCOSITY_OUT_OF_RANGE, () -> example().inLiquid(oil(900, 4001)));
-        PumpCurve small = Pumps.curve(new double[] {4, 0, -0.25}, new double[] {80, 10}, 0, 3.5);
-        String message = refusal(VISCOSITY_OUT_OF_RANGE, () -> small.inLiquid(oil(900, 800)))
+        String message = refusal(VISCOSITY_OUT_OF_RANGE, () -> small().inLiquid(oil(900, 800)))
                 .getMessage();
         assertTrue(message.contains("where B is "), message);
         PumpCurve curve = example().inLiquid(oil(900, 3900));
@@ -274,6 +273,51 @@ class ViscosityTest {
         double slowest = Math.pow(parameter / 40, 2);
         assertTrue(curve.atSpeed(Ratio.of(slowest * 1.001)).headAt(Flow.ZERO).metres() > 0);
         refusal(SPEED_OUT_OF_RANGE, () -> curve.atSpeed(Ratio.of(slowest * 0.999)));
+    }
+
+    /** Best at some 2 m³/h and 3 m: B in water of 20 °C is 16.5·1.07/(2^0.375·1450^0.25) = 2.2, above 1. */
+    private static PumpCurve small() {
+        return Pumps.curve(new double[] {4, 0, -0.25}, new double[] {80, 10}, 0, 3.5);
+    }
+
+    @Test
+    void changes_nothing_in_the_liquid_of_the_test_or_a_thinner_one_at_any_speed() {
+        for (Liquid thin : List.of(WATER, Liquid.water(Temperature.celsius(60)))) {
+            for (PumpCurve pump : List.of(small(), parabola())) {
+                PumpCurve slow = pump.inLiquid(thin).atSpeed(Ratio.percent(30));
+                PumpCurve water = pump.atSpeed(Ratio.percent(30));
+                double q = 0.2 * pump.highestFlow().si();
+                assertEquals(water.headMetres(q, 1), slow.headMetres(q, 1), 1e-12);
+                assertEquals(water.efficiency(q, 1), slow.efficiency(q, 1), 1e-12);
+                assertFalse(slow.notes().has(VISCOSITY_CORRECTED));
+            }
+        }
+    }
+
+    /** What water did is in its test: flow, head and efficiency are left as C(B)/C(B of the test). */
+    @Test
+    void is_taken_relative_to_a_test_in_water_of_a_small_pump() {
+        CurvePoint best = small().bestEfficiencyPoint();
+        Liquid thick = oil(950, 8);
+        double hourly = best.flow().toCubicMetresPerHour();
+        double water = ViscousMap.parameter(
+                WATER.kinematicViscosity().toSquareMillimetresPerSecond(),
+                best.head().metres(),
+                hourly,
+                1450);
+        double b = ViscousMap.parameter(8, best.head().metres(), hourly, 1450);
+        assertTrue(water > 2 && b > 5);
+        CurvePoint viscous = small().inLiquid(thick).bestEfficiencyPoint();
+        double flow = ViscousMap.flowShare(b) / ViscousMap.flowShare(water);
+        assertEquals(hourly * flow, viscous.flow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(best.head().metres() * flow, viscous.head().metres(), 1e-9);
+        assertEquals(
+                best.efficiency().value() * ViscousMap.efficiencyShare(b) / ViscousMap.efficiencyShare(water),
+                viscous.efficiency().value(),
+                1e-9);
+        assertTrue(
+                viscous.notes().toString().contains("relative to the test, where B is 2."),
+                viscous.notes().toString());
     }
 
     @Test

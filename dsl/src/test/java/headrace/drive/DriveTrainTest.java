@@ -95,6 +95,21 @@ class DriveTrainTest {
         assertEquals(477, losses.of(Losses.Place.DRIVE).watts(), 1e-9);
     }
 
+    /** EU 2019/1781 Annex I Table 6, every row: the motor's kW and the kW that its drive loses at 90 and 100 %. */
+    @ParameterizedTest(name = "{0} kW")
+    @CsvSource({
+        "0.12, 0.100", "0.18, 0.104", "0.25, 0.109", "0.37, 0.117", "0.55, 0.129", "0.75, 0.142", "1.1, 0.163",
+                "1.5, 0.188",
+        "2.2, 0.237", "3, 0.299", "4, 0.374", "5.5, 0.477", "7.5, 0.581", "11, 0.781", "15, 1.01", "18.5, 1.21",
+        "22, 1.41", "30, 1.86", "37, 2.25", "45, 2.70", "55, 3.24", "75, 4.35", "90, 5.17", "110, 5.55",
+        "132, 6.65", "160, 8.02", "200, 10.0", "250, 12.4", "315, 15.6", "355, 17.5", "400, 19.8", "500, 24.7",
+        "560, 27.6", "630, 31.1", "710, 35.0", "800, 39.4", "900, 44.3", "1000, 49.3"
+    })
+    void a_reference_drive_loses_what_the_table_says(double rated, double lost) {
+        assertEquals(
+                lost, Drive.reference(Power.kilowatts(rated)).referenceLoss().toKilowatts(), 1e-12);
+    }
+
     /** EU 2019/1781 Annex I Table 6: 14.4 kVA loses at most 0.585750 kW as IE2; between two ratings the higher loss. */
     @Test
     void takes_drive_losses_from_the_table_and_the_higher_ones_between_two_ratings() {
