@@ -20,7 +20,7 @@ import headrace.liquid.Liquid;
  * @param drop what it takes at one flow
  * @param exponent {@code m}, from 1 to 2.2
  */
-public record PlantResistance(String name, Drop drop, double exponent) implements Part {
+public record PlantResistance(String name, Drop drop, double exponent) implements NamedPart {
     /** Refuses what cannot be. */
     public PlantResistance {
         drop.check(new PartName("resistance", name), exponent);
@@ -29,6 +29,11 @@ public record PlantResistance(String name, Drop drop, double exponent) implement
     /** Returns a resistance that goes with the square of flow. */
     public static PlantResistance of(String name, Drop drop) {
         return new PlantResistance(name, drop, 2);
+    }
+
+    @Override
+    public PlantResistance named(String other) {
+        return new PlantResistance(other, drop, exponent);
     }
 
     @Override

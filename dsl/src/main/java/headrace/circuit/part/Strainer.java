@@ -21,7 +21,7 @@ import headrace.units.Ratio;
  * @param clean what it takes when it is clean
  * @param blocked {@code b}, the share of its free area that is blocked
  */
-public record Strainer(String name, Drop clean, Ratio blocked) implements Part {
+public record Strainer(String name, Drop clean, Ratio blocked) implements NamedPart {
     private static final double MOST_BLOCKED = 0.99;
 
     /** Refuses what cannot be. */
@@ -44,6 +44,11 @@ public record Strainer(String name, Drop clean, Ratio blocked) implements Part {
     /** Returns this strainer with a share of its free area blocked. */
     public Strainer fouled(Ratio share) {
         return new Strainer(name, clean, share);
+    }
+
+    @Override
+    public Strainer named(String other) {
+        return new Strainer(other, clean, blocked);
     }
 
     @Override

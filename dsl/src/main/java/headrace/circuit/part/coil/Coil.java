@@ -2,7 +2,7 @@ package headrace.circuit.part.coil;
 
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.PartProblem;
 import headrace.liquid.Liquid;
@@ -31,7 +31,7 @@ import headrace.units.Numbers;
  * @param exponent {@code m}
  * @param designReynolds the Reynolds number in its tubes at design flow; 0 if it is not known
  */
-public record Coil(String name, Drop design, double exponent, double designReynolds) implements Part {
+public record Coil(String name, Drop design, double exponent, double designReynolds) implements NamedPart {
     /** The Reynolds number below which flow in tubes turns laminar: a rule, the break depends on the coil. */
     public static final double LAMINAR = 2300;
 
@@ -69,7 +69,7 @@ public record Coil(String name, Drop design, double exponent, double designReyno
         return new Coil(name, design, exponent, atDesign);
     }
 
-    /** Returns this coil under another name. */
+    @Override
     public Coil named(String other) {
         return new Coil(other, design, exponent, designReynolds);
     }

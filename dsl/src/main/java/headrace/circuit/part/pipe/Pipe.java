@@ -1,7 +1,7 @@
 package headrace.circuit.part.pipe;
 
 import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.PartProblem;
 import headrace.circuit.part.fitting.Fitting;
@@ -36,7 +36,7 @@ import java.util.List;
  * @param bore how wide and how rough it is inside
  * @param fittings its fittings; none takes no head
  */
-public record Pipe(String name, Length length, Bore bore, List<Fitting> fittings) implements Part {
+public record Pipe(String name, Length length, Bore bore, List<Fitting> fittings) implements NamedPart {
     /** Refuses what cannot be. */
     public Pipe {
         PartName part = new PartName("pipe", name);
@@ -68,7 +68,7 @@ public record Pipe(String name, Length length, Bore bore, List<Fitting> fittings
         return new Pipe(name, other, bore, fittings);
     }
 
-    /** Returns this pipe under another name. */
+    @Override
     public Pipe named(String other) {
         return new Pipe(other, length, bore, fittings);
     }

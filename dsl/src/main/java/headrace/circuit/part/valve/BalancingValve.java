@@ -1,7 +1,7 @@
 package headrace.circuit.part.valve;
 
 import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.PartProblem;
 import headrace.liquid.Liquid;
@@ -28,7 +28,7 @@ import headrace.units.Numbers;
  * @param table its settings
  * @param setting the one at which it stands
  */
-public record BalancingValve(String name, SettingTable table, double setting) implements Part {
+public record BalancingValve(String name, SettingTable table, double setting) implements NamedPart {
     /** Refuses what cannot be. */
     public BalancingValve {
         PartName part = new PartName("balancing valve", name);
@@ -52,7 +52,7 @@ public record BalancingValve(String name, SettingTable table, double setting) im
         return new BalancingValve(name, table, other);
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public BalancingValve named(String other) {
         return new BalancingValve(other, table, setting);
     }

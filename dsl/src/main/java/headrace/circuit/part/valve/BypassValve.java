@@ -1,7 +1,7 @@
 package headrace.circuit.part.valve;
 
 import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.Passage;
 import headrace.liquid.Liquid;
@@ -30,7 +30,7 @@ import headrace.units.Pressure;
  * @param opensAt the pressure difference at which it opens
  * @param open the flow coefficient of the open valve
  */
-public record BypassValve(String name, Pressure opensAt, FlowCoefficient open) implements Part {
+public record BypassValve(String name, Pressure opensAt, FlowCoefficient open) implements NamedPart {
     /** Refuses what cannot be. */
     public BypassValve {
         PartName part = new PartName("bypass valve", name);
@@ -38,7 +38,7 @@ public record BypassValve(String name, Pressure opensAt, FlowCoefficient open) i
         part.positive(open, "flow coefficient");
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public BypassValve named(String other) {
         return new BypassValve(other, opensAt, open);
     }

@@ -1,7 +1,7 @@
 package headrace.circuit.part.valve;
 
 import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.Passage;
 import headrace.liquid.Liquid;
@@ -27,7 +27,7 @@ import headrace.units.Pressure;
  * @param cracking the pressure difference that opens it
  * @param open the flow coefficient of the open valve
  */
-public record CheckValve(String name, Pressure cracking, FlowCoefficient open) implements Part {
+public record CheckValve(String name, Pressure cracking, FlowCoefficient open) implements NamedPart {
     /** Refuses what cannot be. */
     public CheckValve {
         PartName part = new PartName("check valve", name);
@@ -35,7 +35,7 @@ public record CheckValve(String name, Pressure cracking, FlowCoefficient open) i
         part.positive(open, "flow coefficient");
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public CheckValve named(String other) {
         return new CheckValve(other, cracking, open);
     }

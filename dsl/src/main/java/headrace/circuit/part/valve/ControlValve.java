@@ -1,6 +1,7 @@
 package headrace.circuit.part.valve;
 
 import headrace.circuit.part.LinkLaw;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.PartProblem;
 import headrace.circuit.part.Throttling;
@@ -28,7 +29,8 @@ import headrace.units.Ratio;
  * @param open Kvs, the flow coefficient when it is fully open
  * @param characteristic how the flow coefficient goes with the stroke
  */
-public record ControlValve(String name, FlowCoefficient open, Characteristic characteristic) implements Throttling {
+public record ControlValve(String name, FlowCoefficient open, Characteristic characteristic)
+        implements Throttling, NamedPart {
     /** Refuses what cannot be. */
     public ControlValve {
         new PartName("control valve", name).positive(open, "flow coefficient");
@@ -39,7 +41,7 @@ public record ControlValve(String name, FlowCoefficient open, Characteristic cha
         return new ControlValve(name, open, Characteristic.equalPercentage());
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public ControlValve named(String other) {
         return new ControlValve(other, open, characteristic);
     }

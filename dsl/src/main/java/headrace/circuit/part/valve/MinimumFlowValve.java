@@ -1,6 +1,7 @@
 package headrace.circuit.part.valve;
 
 import headrace.circuit.part.LinkLaw;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.Throttling;
 import headrace.liquid.Liquid;
@@ -26,7 +27,7 @@ import headrace.units.FlowCoefficient;
  * @param least the flow that the pump must have
  * @param open the flow coefficient of the open valve
  */
-public record MinimumFlowValve(String name, Flow least, FlowCoefficient open) implements Throttling {
+public record MinimumFlowValve(String name, Flow least, FlowCoefficient open) implements Throttling, NamedPart {
     /** Refuses what cannot be. */
     public MinimumFlowValve {
         PartName part = new PartName("minimum-flow valve", name);
@@ -34,7 +35,7 @@ public record MinimumFlowValve(String name, Flow least, FlowCoefficient open) im
         part.positive(open, "flow coefficient");
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public MinimumFlowValve named(String other) {
         return new MinimumFlowValve(other, least, open);
     }

@@ -2,6 +2,7 @@ package headrace.circuit.part.valve;
 
 import headrace.circuit.part.FlowLimiting;
 import headrace.circuit.part.LinkLaw;
+import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.PartName;
 import headrace.circuit.part.PartProblem;
 import headrace.liquid.Liquid;
@@ -37,7 +38,7 @@ import headrace.units.Ratio;
  * @param lift where it stands
  */
 public record PressureIndependentValve(String name, Flow set, Pressure floor, Pressure most, Ratio lift)
-        implements FlowLimiting {
+        implements FlowLimiting, NamedPart {
     /** The floor unless another is stated: common practice, no source. */
     public static final Pressure USUAL_FLOOR = Pressure.kilopascals(25);
 
@@ -76,7 +77,7 @@ public record PressureIndependentValve(String name, Flow set, Pressure floor, Pr
         return new PressureIndependentValve(name, set, floor, most, other);
     }
 
-    /** Returns this valve under another name. */
+    @Override
     public PressureIndependentValve named(String other) {
         return new PressureIndependentValve(other, set, floor, most, lift);
     }
