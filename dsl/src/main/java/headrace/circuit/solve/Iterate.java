@@ -177,6 +177,17 @@ final class Iterate implements LoopView {
         }
     }
 
+    /** Puts each link that rests exactly where it rests, and each other one inside its bounds: by rounding only. */
+    void settle() {
+        for (int l = 0; l < flow.length; l++) {
+            switch (state[l]) {
+                case DELIVERING -> flow[l] = most[l];
+                case OPEN -> flow[l] = Math.max(least[l], Math.min(most[l], flow[l]));
+                default -> flow[l] = 0;
+            }
+        }
+    }
+
     /** Returns the greatest imbalance of a node. */
     double imbalance() {
         for (int i = 0; i < balance.length; i++) {

@@ -233,6 +233,7 @@ public final class NetworkSolver {
     }
 
     private NetworkSolution solution(boolean solved) {
+        at.settle();
         at.live.fillHeads(at.head, at.most);
         double mass = at.imbalance();
         boolean good = solved && mass <= TOLERANCE * scale.cubicMetresPerSecond();
