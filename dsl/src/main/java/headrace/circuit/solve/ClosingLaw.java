@@ -42,10 +42,15 @@ public interface ClosingLaw {
     }
 
     /** A head whatever happens. */
-    record GivenHead(double metres) implements ClosingLaw {
+    record GivenHead(double metres) implements HeadSource {
         @Override
-        public double headMetres(LoopView loop) {
+        public double metresAt(double cubicMetresPerSecond) {
             return metres;
+        }
+
+        @Override
+        public double slopeAt(double cubicMetresPerSecond) {
+            return 0;
         }
     }
 }

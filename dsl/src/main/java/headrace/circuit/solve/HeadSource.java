@@ -6,6 +6,12 @@ public interface HeadSource extends ClosingLaw {
     /** Returns the head in m at a flow in m³/s. */
     double metresAt(double cubicMetresPerSecond);
 
+    /** Returns its derivative; by a difference where the law does not know it. */
+    default double slopeAt(double cubicMetresPerSecond) {
+        double step = 1e-6 * Math.max(Math.abs(cubicMetresPerSecond), 1e-6);
+        return (metresAt(cubicMetresPerSecond + step) - metresAt(cubicMetresPerSecond - step)) / (2 * step);
+    }
+
     @Override
     default double headMetres(LoopView loop) {
         return metresAt(loop.flow());

@@ -8,9 +8,9 @@ import java.util.stream.IntStream;
 /** Flows, heads, and how far they are from fulfilling the equations of the links. */
 final class Iterate implements LoopView {
     /**
-     * Below this share of its slope at the design flow a law counts as flat: the heads there are far below rounding.
+     * Where it loses less than this share of the design head, a law that goes with the square of flow counts as flat.
      */
-    private static final double FLAT = 1e-5;
+    private static final double FLAT = 1e-11;
 
     /** The least slope of any link, as a share of design head over design flow. */
     private static final double LEAST_SLOPE = 1e-9;
@@ -74,12 +74,22 @@ final class Iterate implements LoopView {
         }
     }
 
+    /** Asks a link for a flow; its weight makes a flow that is missing as great as the head that it would take. */
+    void ask(int l, double flow) {
+        most[l] = flow;
+        if (flow > 0 && flow < Double.POSITIVE_INFINITY) {
+            weight[l] = Math.max(law[l].slope(flow), floor[l]);
+        }
+    }
+
     /** Gives a link a law. */
     void replace(int l, LinkLaw other) {
         law[l] = other;
         double slope = scale.metres() / scale.cubicMetresPerSecond();
-        floor[l] = Math.max(FLAT * other.slope(scale.cubicMetresPerSecond()), LEAST_SLOPE * slope);
+        double bend = other.slope(scale.cubicMetresPerSecond()) / scale.cubicMetresPerSecond();
+        floor[l] = Math.max(Math.sqrt(2 * bend * FLAT * scale.metres()), LEAST_SLOPE * slope);
         weight[l] = Math.max(floor[l], slope);
+        ask(l, most[l]);
     }
 
     /** Takes the links out that cannot carry a flow, and starts from the demands. */
@@ -88,11 +98,8 @@ final class Iterate implements LoopView {
         Arrays.fill(numbers, 0);
         double share = scale.cubicMetresPerSecond() / Math.sqrt(flow.length);
         for (int l = 0; l < flow.length; l++) {
-            flow[l] = !live.isLive(l) ? 0 : Math.min(most[l], share);
-            if (live.isLive(l) && most[l] < Double.POSITIVE_INFINITY) {
-                weight[l] = Math.max(law[l].slope(most[l]), floor[l]);
-                flow[l] = most[l];
-            }
+            double asked = most[l] < Double.POSITIVE_INFINITY ? most[l] : share;
+            flow[l] = live.isLive(l) ? asked : 0;
         }
     }
 

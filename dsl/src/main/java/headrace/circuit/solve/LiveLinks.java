@@ -62,6 +62,11 @@ final class LiveLinks {
         prune(count);
     }
 
+    /** Says of a link whether it can carry a flow, where that is known already. */
+    void mark(int link, boolean canCarry) {
+        live[link] = canCarry;
+    }
+
     boolean isLive(int link) {
         return live[link];
     }
