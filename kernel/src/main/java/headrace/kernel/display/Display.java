@@ -4,6 +4,7 @@ import headrace.chart.Chart;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Reports;
 import headrace.report.Shown;
+import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -32,6 +33,9 @@ public final class Display {
         if (value instanceof Chart chart) {
             return chart(chart);
         }
+        if (value instanceof WhatIf whatIf) {
+            return whatIf(whatIf);
+        }
         if (OwnPlot.is(value)) {
             return OwnPlot.of(value);
         }
@@ -42,6 +46,17 @@ public final class Display {
     private static MimeBundle chart(Chart chart) {
         Shown alone = new Shown(chart.title(), List.of(), List.of(new ChartBlock(chart)));
         return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", svg(chart)), List.of(alone));
+    }
+
+    private static MimeBundle whatIf(WhatIf whatIf) {
+        Shown start = whatIf.at(whatIf.start()).shown();
+        Shown told = new Shown(
+                whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of());
+        Map<String, String> forms = new LinkedHashMap<>();
+        forms.put("text/plain", told.toText() + "\n\n" + start.toText());
+        forms.put("text/html", WhatIfHtml.of(whatIf));
+        whatIf.at(whatIf.start()).chart().ifPresent(chart -> forms.put("image/svg+xml", svg(chart)));
+        return new MimeBundle(forms, List.of(told, start));
     }
 
     private static String svg(Chart chart) {

@@ -1,6 +1,7 @@
 package headrace.kernel.headless.page;
 
 import headrace.kernel.display.Html;
+import headrace.kernel.display.WhatIfHtml;
 import headrace.kernel.headless.page.MarkdownText.Section;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Notebook;
@@ -8,21 +9,25 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * The page of a run: one file that holds everything it shows, loads nothing and runs nothing. Every text that comes
- * from the notebook, its results or a file's name is escaped.
+ * The page of a run: one file that holds everything it shows and loads nothing. It runs nothing but the one script of
+ * our own that moves a what-if, which its policy knows by its digest. Every text that comes from the notebook, its
+ * results or a file's name is escaped.
  */
 public final class Page {
     /** Stands in each page, so that a later run knows that it may replace the file. */
     public static final String MARK = "headrace-result";
 
     private static final String POLICY =
-            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';" + " form-action 'none'";
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
@@ -111,10 +116,10 @@ public final class Page {
                 %s</header>
                 %s<main>
                 %s</main>
-                %s</body>
+                %s%s</body>
                 </html>
                 """.formatted(
-                        POLICY,
+                        moves() ? POLICY + "; script-src '" + digest(WhatIfHtml.script()) + "'" : POLICY,
                         Html.escape(edition.headrace()),
                         MARK,
                         shownTitle,
@@ -125,7 +130,21 @@ public final class Page {
                         state(),
                         contents(),
                         body,
-                        footer(file));
+                        footer(file),
+                        moves() ? "<script>" + WhatIfHtml.script() + "</script>\n" : "");
+    }
+
+    private boolean moves() {
+        return body.indexOf("class=\"" + WhatIfHtml.MARK + "\"") >= 0;
+    }
+
+    private static String digest(String script) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+            return "sha256-" + Base64.getEncoder().encodeToString(hash);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every JDK has SHA-256", e);
+        }
     }
 
     private String state() {

@@ -25,15 +25,15 @@ import javax.xml.stream.XMLStreamReader;
 final class SafeMarkup {
     private static final Set<String> HTML = words("""
             a abbr article aside b br caption code col colgroup dd del details div dl dt em figcaption
-            figure footer h1 h2 h3 h4 h5 h6 header hr i img ins kbd li mark ol p pre q s samp section
-            small span strong sub summary sup table tbody td tfoot th thead time tr u ul var wbr
+            figure footer h1 h2 h3 h4 h5 h6 header hr i img input ins kbd li mark ol option output p pre
+            q s samp section select small span strong sub summary sup table tbody td tfoot th thead time tr u ul var wbr
             """);
 
-    private static final Set<String> EMPTY = words("br col hr img wbr");
+    private static final Set<String> EMPTY = words("br col hr img input wbr");
 
     private static final Set<String> HTML_ATTRIBUTES = words("""
-            align alt class colspan dir height href lang open role rowspan scope span src start style
-            title width
+            align alt checked class colspan data-alt data-at data-labels data-picture dir height hidden
+            href lang max min open role rowspan scope span src start step style title type value width
             """);
 
     private static final Set<String> SVG = words("""
@@ -44,7 +44,13 @@ final class SafeMarkup {
     private static final Pattern LINK = Pattern.compile("(?i)(?:https?://|mailto:|#).*");
 
     private static final Pattern PICTURE =
-            Pattern.compile("data:image/(?:png|jpeg|gif|webp);base64,[A-Za-z0-9+/=\\s]*");
+            Pattern.compile("data:image/(?:png|jpeg|gif|webp|svg\\+xml);base64,[A-Za-z0-9+/=\\s]*");
+
+    /** What is packed becomes the address of a picture when it is opened, where no script runs. */
+    private static final Pattern PACKED = Pattern.compile("[A-Za-z0-9+/=]*");
+
+    /** A control that can be moved, but into which nothing can be typed. */
+    private static final Pattern MOVED = Pattern.compile("range|checkbox");
 
     private static final Pattern STYLE = Pattern.compile("[-\\w#%.,:;()'\"\\s!+*/]*");
 
@@ -150,6 +156,8 @@ final class SafeMarkup {
             skip();
         } else if (name.equals("section") && "basis".equals(reader.getAttributeValue(null, "class"))) {
             copyBasis();
+        } else if (name.equals("input") && !isMoved(reader.getAttributeValue(null, "type"))) {
+            skip();
         } else {
             out.append('<').append(name);
             copyAttributes();
@@ -195,10 +203,15 @@ final class SafeMarkup {
         }
     }
 
+    private static boolean isMoved(String type) {
+        return type != null && MOVED.matcher(type).matches();
+    }
+
     private static boolean isHarmless(String name, String value) {
         return switch (name) {
             case "href" -> LINK.matcher(value.strip()).matches();
             case "src" -> PICTURE.matcher(value).matches();
+            case "data-picture" -> PACKED.matcher(value).matches();
             case "style" ->
                 STYLE.matcher(value).matches()
                         && !STYLE_THAT_LOADS.matcher(value).find();

@@ -1,0 +1,123 @@
+package headrace.report.whatif;
+
+import headrace.problem.Refusal;
+import headrace.units.Numbers;
+import headrace.units.Quantity;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * One thing that is varied: a name and the positions that it can take.
+ *
+ * @param name what it is called
+ * @param form how it is moved
+ * @param positions its values, in order
+ * @param start the index of the position that it begins at
+ */
+public record Control(String name, Form form, List<Object> positions, int start) {
+    /** The most positions of one control. */
+    static final int MOST_POSITIONS = 401;
+
+    /** How a control is moved. */
+    public enum Form {
+        /** A slider over positions in order. */
+        SLIDER,
+        /** A choice of one from a list. */
+        CHOICE,
+        /** Off or on. */
+        SWITCH
+    }
+
+    /** Refuses what cannot be moved. */
+    public Control {
+        positions = Collections.unmodifiableList(new ArrayList<>(positions));
+        if (positions.size() < 2 || positions.size() > MOST_POSITIONS || start < 0 || start >= positions.size()) {
+            throw new Refusal(
+                    WhatIfProblem.IMPOSSIBLE_CONTROL,
+                    "Asked for the control '" + name + "' with " + positions.size() + " positions",
+                    "A control has 2 to " + MOST_POSITIONS + " positions and begins at one of them",
+                    "Give it two ends that differ, or a list of values");
+        }
+    }
+
+    /**
+     * Returns a slider over equal steps from one quantity to another of its kind.
+     *
+     * @param positions how many positions, both ends counted
+     * @param start where it begins, at the nearest position
+     */
+    public static <Q extends Quantity<Q>> Control slider(String name, Q from, Q to, int positions, Q start) {
+        double step = (to.si() - from.si()) / Math.max(1, positions - 1);
+        if (step == 0) {
+            throw new Refusal(
+                    WhatIfProblem.IMPOSSIBLE_CONTROL,
+                    "Asked for the control '" + name + "' from " + from + " to " + to,
+                    "A slider goes from one value to another",
+                    "Give it two ends that differ");
+        }
+        List<Object> values = IntStream.range(0, positions)
+                .mapToObj(i -> (Object) from.kind().make().apply(i == positions - 1 ? to.si() : from.si() + i * step))
+                .toList();
+        return new Control(name, Form.SLIDER, values, nearest((start.si() - from.si()) / step, positions));
+    }
+
+    /** Returns a slider over equal steps from one number to another. */
+    public static Control slider(String name, double from, double to, int positions, double start) {
+        double step = (to - from) / Math.max(1, positions - 1);
+        List<Object> values = IntStream.range(0, positions)
+                .mapToObj(i -> (Object) (i == positions - 1 ? to : from + i * step))
+                .toList();
+        return new Control(name, Form.SLIDER, values, step == 0 ? 0 : nearest((start - from) / step, positions));
+    }
+
+    /** Returns a choice of one from a list, beginning at the first. */
+    public static Control choice(String name, List<?> values) {
+        return new Control(name, Form.CHOICE, new ArrayList<>(values), 0);
+    }
+
+    /** Returns a switch. */
+    public static Control onOff(String name, boolean start) {
+        return new Control(name, Form.SWITCH, List.of(false, true), start ? 1 : 0);
+    }
+
+    /** Returns how each position is printed. */
+    public List<String> labels() {
+        return positions.stream().map(Control::label).toList();
+    }
+
+    /** Returns this control with no more positions than this, both ends and the start among them. */
+    Control thinned(int most) {
+        if (form != Form.SLIDER || positions.size() <= most) {
+            return this;
+        }
+        int last = positions.size() - 1;
+        List<Integer> kept = new ArrayList<>(IntStream.range(0, most)
+                .map(i -> (int) Math.round((double) i * last / (most - 1)))
+                .boxed()
+                .toList());
+        if (most == 2) {
+            return new Control(name, form, List.of(positions.get(0), positions.get(last)), 2 * start > last ? 1 : 0);
+        }
+        if (!kept.contains(start)) {
+            int near = IntStream.range(1, most - 1)
+                    .boxed()
+                    .min((a, b) -> Integer.compare(Math.abs(kept.get(a) - start), Math.abs(kept.get(b) - start)))
+                    .orElse(0);
+            kept.set(near, start);
+        }
+        return new Control(name, form, kept.stream().map(positions::get).toList(), kept.indexOf(start));
+    }
+
+    private static int nearest(double position, int positions) {
+        return (int) Math.max(0, Math.min(positions - 1, Math.round(position)));
+    }
+
+    private static String label(Object value) {
+        if (value instanceof Boolean on) {
+            return on ? "on" : "off";
+        }
+        return value instanceof Double number ? Numbers.print(number) : String.valueOf(value);
+    }
+}

@@ -1,0 +1,140 @@
+package headrace.script;
+
+import groovy.lang.Closure;
+import groovy.lang.Range;
+import headrace.problem.Refusal;
+import headrace.report.whatif.Control;
+import headrace.report.whatif.WhatIf;
+import headrace.units.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Words that move a calculation by controls. */
+public final class WhatIfWords implements Words {
+    private static final String HELP =
+            "A calculation that is moved by controls: a range becomes a slider, a list a choice, true or false a"
+                    + " switch. The block takes their values in the same order; its last value is drawn. Up to four.";
+    private static final String EXAMPLE = "whatIf(minimumHead: 20.percent..60.percent, flow: 13.m3ph..52.m3ph)"
+            + " { m, q -> steadyState(set, quadratic(design, minimumHead: m), q) }";
+    private static final String VARIED =
+            "anyName: a range, a list, true or false, or a slider; named as you like, in the order of the block";
+    private static final int[] POSITIONS = {41, 11, 5, 3};
+
+    @Override
+    public String subject() {
+        return "What if";
+    }
+
+    /**
+     * Moves a calculation by controls.
+     *
+     * @param varied each thing that is varied, with its range, list, switch or slider
+     * @param calculation takes their values in the same order
+     */
+    @Word(help = HELP, example = EXAMPLE, choices = VARIED)
+    public static WhatIf whatIf(Map<String, ?> varied, Closure<?> calculation) {
+        return whatIf(varied, values -> calculation.call(values.toArray()));
+    }
+
+    /** Moves a calculation by controls, from Java: the calculation takes the values as a list. */
+    @Word(help = HELP, example = EXAMPLE, choices = VARIED)
+    public static WhatIf whatIf(Map<String, ?> varied, Function<List<Object>, Object> calculation) {
+        int positions = POSITIONS[Math.max(0, Math.min(POSITIONS.length, varied.size()) - 1)];
+        List<Control> controls = new ArrayList<>();
+        varied.forEach((name, over) -> controls.add(control(spoken(name), over, positions)));
+        return WhatIf.of(controls, calculation);
+    }
+
+    /** Makes a range for a slider. */
+    @Word(
+            help = "A slider for whatIf, from one value to another, with its number of positions and its start.",
+            example = "slider(20.percent, 60.percent, positions: 9, start: 35.percent)",
+            choices = {
+                "positions: how many positions, both ends counted; what suits the number of controls unless chosen",
+                "start: where it begins; in the middle unless chosen"
+            })
+    public static Slider slider(Map<String, ?> given, Object from, Object to) {
+        Choices choices = Choices.of("slider", given, "positions", "start");
+        return new Slider(from, to, choices.whole("positions", 0), given.get("start"));
+    }
+
+    /** Makes a range for a slider. */
+    @Word(help = "A slider for whatIf, from one value to another.", example = "slider(20.percent, 60.percent)")
+    public static Slider slider(Object from, Object to) {
+        return slider(Map.of(), from, to);
+    }
+
+    /**
+     * A slider that has no name yet.
+     *
+     * @param from one end
+     * @param to the other
+     * @param positions how many positions; 0 for what suits
+     * @param start where it begins; null for the middle
+     */
+    public record Slider(Object from, Object to, int positions, Object start) {}
+
+    /** Returns a name of a script as it is spoken: {@code minimumHead} is minimum head. */
+    private static String spoken(String name) {
+        return name.replaceAll("(?<=\\p{Lower})(?=\\p{Upper})", " ").toLowerCase(Locale.ROOT);
+    }
+
+    private static Control control(String name, Object over, int positions) {
+        if (over instanceof Slider slider) {
+            return slider(name, slider, slider.positions() == 0 ? positions : slider.positions());
+        }
+        if (over instanceof Boolean start) {
+            return Control.onOff(name, start);
+        }
+        if (over instanceof Range<?> range
+                && range.getFrom() instanceof Integer from
+                && range.getTo() instanceof Integer to) {
+            int whole = Math.abs(to - from) + 1;
+            return whole <= positions
+                    ? new Control(name, Control.Form.SLIDER, new ArrayList<>(range), whole / 2)
+                    : slider(name, new Slider(from, to, 0, null), positions);
+        }
+        if (over instanceof Range<?> range) {
+            return slider(name, new Slider(range.getFrom(), range.getTo(), 0, null), positions);
+        }
+        if (over instanceof List<?> list) {
+            return Control.choice(name, list);
+        }
+        throw new Refusal(
+                ScriptProblem.WRONG_VALUE,
+                Described.value(over) + " was given as what '" + name + "' of whatIf goes over",
+                "It goes over a range such as 20.percent..60.percent, a list, true or false, or a slider",
+                "Give one of these");
+    }
+
+    private static Control slider(String name, Slider slider, int positions) {
+        if (slider.from() instanceof Number from && slider.to() instanceof Number to) {
+            double start = slider.start() instanceof Number number
+                    ? number.doubleValue()
+                    : (from.doubleValue() + to.doubleValue()) / 2;
+            return Control.slider(name, from.doubleValue(), to.doubleValue(), positions, start);
+        }
+        if (slider.from() instanceof Quantity<?> from) {
+            return quantities(name, from, slider, positions);
+        }
+        throw new Refusal(
+                ScriptProblem.WRONG_VALUE,
+                Described.value(slider.from()) + " was given as the end of the slider '" + name + "'",
+                "A slider goes over numbers or quantities",
+                "Give two numbers, or two quantities of one kind such as 20.percent and 60.percent");
+    }
+
+    private static <Q extends Quantity<Q>> Control quantities(
+            String name, Quantity<Q> from, Slider slider, int positions) {
+        String place = "the end of the slider '" + name + "'";
+        Q low = Wanted.quantity(from.kind(), from, place);
+        Q high = Wanted.quantity(from.kind(), slider.to(), place);
+        Q start = slider.start() == null
+                ? from.kind().make().apply((low.si() + high.si()) / 2)
+                : Wanted.quantity(from.kind(), slider.start(), "the start of the slider '" + name + "'");
+        return Control.slider(name, low, high, positions, start);
+    }
+}

@@ -1,0 +1,115 @@
+package headrace.kernel.headless.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.chart.Axis;
+import headrace.chart.Chart;
+import headrace.chart.mark.Line;
+import headrace.kernel.display.Display;
+import headrace.kernel.display.MimeBundle;
+import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.CellOutput;
+import headrace.kernel.notebook.Fields;
+import headrace.kernel.notebook.Notebook;
+import headrace.report.whatif.Control;
+import headrace.report.whatif.WhatIf;
+import headrace.units.Ratio;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.GZIPInputStream;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class WhatIfPageTest {
+    private static final WhatIf CHART = WhatIf.of(
+            List.of(Control.slider("minimum head", Ratio.percent(20), Ratio.percent(60), 9, Ratio.percent(35))),
+            values -> Chart.titled("At " + values.get(0))
+                    .across(Axis.of("Flow", "m³/h"))
+                    .panel(Axis.of("Head", "m"), Line.through(new double[] {0, 1}, new double[] {1, 2}))
+                    .build());
+
+    @Test
+    void a_page_holds_the_controls_and_every_frame() throws IOException {
+        String page = page(CHART);
+        assertTrue(page.contains("type=\"range\" min=\"0\" step=\"1\" max=\"8\" value=\"3\""), page);
+        assertTrue(page.contains("data-labels=\"20 %|25 %|30 %|35 %|40 %|45 %|50 %|55 %|60 %\""), page);
+        Matcher frame =
+                Pattern.compile("data-at=\"(\\d)\" data-picture=\"([^\"]+)\"").matcher(page);
+        for (int at = 0; at < 9; at++) {
+            assertTrue(frame.find(), "frame " + at);
+            assertEquals(at, Integer.parseInt(frame.group(1)));
+            assertTrue(opened(frame.group(2)).contains("At " + (20 + 5 * at) + " %"), "frame " + at);
+        }
+        assertFalse(frame.find());
+    }
+
+    /** A page runs what its policy knows by its digest, which is computed here anew from what stands in the page. */
+    @Test
+    void a_page_that_moves_allows_itself_the_one_script_that_stands_in_it() throws NoSuchAlgorithmException {
+        String page = page(CHART);
+        Matcher script =
+                Pattern.compile("<script>(.*?)</script>", Pattern.DOTALL).matcher(page);
+        assertTrue(script.find());
+        byte[] hash =
+                MessageDigest.getInstance("SHA-256").digest(script.group(1).getBytes(StandardCharsets.UTF_8));
+        assertTrue(page.contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(hash) + "'"), page);
+        assertFalse(script.find());
+    }
+
+    @Test
+    void a_page_that_does_not_move_runs_nothing() {
+        assertFalse(page(Display.of(Ratio.percent(3))).contains("script"));
+    }
+
+    @Test
+    void a_script_that_stands_in_a_result_does_not_reach_the_page() {
+        String html = "<div class=\"headrace-whatif\"><input type=\"text\"/><script>evil()</script>"
+                + "<pre data-at=\"0\" data-picture=\"&quot;onload=evil()\" onclick=\"evil()\">x</pre></div>";
+        String page = page(new MimeBundle(Map.of("text/plain", "x", "text/html", html)));
+        assertFalse(page.contains("evil"), page);
+        assertFalse(page.contains("<input"), page);
+    }
+
+    @Test
+    void many_heavy_frames_are_thinned_and_the_page_says_so() {
+        WhatIf many = WhatIf.of(
+                List.of(Control.slider("a", 0.0, 1, 41, 0.5), Control.slider("b", 0.0, 1, 41, 0.5)),
+                values -> "at " + values);
+        String page = page(many);
+        int frames = page.split("data-at=", -1).length - 1;
+        assertTrue(frames > 60 && frames <= WhatIf.MOST_FRAMES, frames + " frames");
+        assertTrue(page.contains("Computed ahead at " + frames + " positions"), page);
+    }
+
+    private static String opened(String packed) throws IOException {
+        try (GZIPInputStream zip =
+                new GZIPInputStream(new ByteArrayInputStream(Base64.getDecoder().decode(packed)))) {
+            return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static String page(WhatIf whatIf) {
+        return page(Display.of(whatIf));
+    }
+
+    private static String page(MimeBundle bundle) {
+        Cell cell = Cell.code("1").ran(1, List.of(new CellOutput.Result(bundle, 1)));
+        Edition edition = new Edition("1", "17", "5", LocalDate.of(2026, 3, 14));
+        return Page.of(
+                new Notebook(Fields.NONE, List.of(cell)), new PageFacts("a.ipynb", "abc", Optional.empty(), edition));
+    }
+}
