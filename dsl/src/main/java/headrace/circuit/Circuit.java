@@ -39,8 +39,10 @@ import java.util.Set;
  * @param discharge the junction into which the pump delivers
  * @param suction the junction from which it draws
  * @param branches the branches, each with a name of its own
+ * @param origin what it was made from, such as a file
  */
-public record Circuit(Liquid liquid, String discharge, String suction, List<Branch> branches) implements Traced {
+public record Circuit(Liquid liquid, String discharge, String suction, List<Branch> branches, Basis origin)
+        implements Traced {
     /** Refuses what does not hang together. */
     public Circuit {
         branches = List.copyOf(branches);
@@ -61,6 +63,11 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
                     "Name the junction from which it draws");
         }
         requireConnected(branches, discharge, suction);
+    }
+
+    /** Creates a circuit that was made from nothing but what is given here. */
+    public Circuit(Liquid liquid, String discharge, String suction, List<Branch> branches) {
+        this(liquid, discharge, suction, branches, Basis.NONE);
     }
 
     /** Returns a circuit. */
@@ -115,7 +122,7 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
 
     /** Returns this circuit with another liquid in it. */
     public Circuit with(Liquid other) {
-        return new Circuit(other, discharge, suction, branches);
+        return new Circuit(other, discharge, suction, branches, origin);
     }
 
     /** Returns this circuit with a branch in the place of the one of the same name. */
@@ -123,7 +130,7 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
         branch(changed.name());
         List<Branch> all = new ArrayList<>(branches);
         all.replaceAll(branch -> branch.name().equals(changed.name()) ? changed : branch);
-        return new Circuit(liquid, discharge, suction, all);
+        return new Circuit(liquid, discharge, suction, all, origin);
     }
 
     /**
@@ -157,9 +164,14 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
 
     @Override
     public Basis basis() {
-        return liquid.basis()
-                .with("circuit of " + branches.size() + " branches, "
-                        + terminals().size() + " of them terminals, " + liquid);
+        Basis all = liquid.basis().and(origin);
+        for (Branch branch : branches) {
+            for (Part part : branch.parts()) {
+                all = all.and(part.basis());
+            }
+        }
+        return all.with(
+                "circuit of " + branches.size() + " branches, " + terminals().size() + " of them terminals, " + liquid);
     }
 
     @Override

@@ -4,6 +4,7 @@ import headrace.problem.Refusal;
 import headrace.units.Kind;
 import headrace.units.Numbers;
 import headrace.units.Quantity;
+import headrace.units.Ratio;
 import headrace.units.Unit;
 import java.util.Arrays;
 import java.util.List;
@@ -23,12 +24,26 @@ record Form(String name, List<String> keys, List<Field<?>> fields) {
      * A column of the file.
      *
      * @param column its name
-     * @param kind what it measures
+     * @param kind what it measures; nothing for a text
      * @param required whether the file must have it
      * @param least the least value that is possible
      * @param most the greatest value that is possible
      */
     record Field<Q extends Quantity<Q>>(String column, Kind<Q> kind, boolean required, Q least, Q most) {
+        /** Returns a column that holds texts. */
+        static Field<Ratio> text(String column, boolean required) {
+            return new Field<>(column, null, required, null, null);
+        }
+
+        boolean holdsText() {
+            return kind == null;
+        }
+
+        /** Returns the head of the column as a file could have it. */
+        String header() {
+            return holdsText() ? column : column + " [" + spelling(kind) + "]";
+        }
+
         /** Returns the quantity that stands in an entry, in the column's unit. */
         Q quantity(Entry entry, String unit, NumberStyle style) {
             double value =
@@ -61,9 +76,7 @@ record Form(String name, List<String> keys, List<Field<?>> fields) {
 
     /** Returns the names of the columns with a unit each, as the head of a file could have them. */
     String example() {
-        return fields.stream()
-                .map(field -> field.column() + " [" + spelling(field.kind()) + "]")
-                .collect(Collectors.joining(", "));
+        return fields.stream().map(Field::header).collect(Collectors.joining(", "));
     }
 
     String columnNames() {

@@ -25,6 +25,9 @@ final class HeadingText {
                         "Asked to read a column " + (cell.empty() ? "without a name" : "'" + cell.text() + "'"),
                         "The columns of a " + form.name() + " are " + form.columnNames(),
                         "Use one of these names, or delete the column"));
+        if (field.holdsText()) {
+            return text(cell, field);
+        }
         String unit = matches ? matcher.group(2).strip() : "";
         if (unit.isEmpty()) {
             throw cell.refused(
@@ -34,6 +37,17 @@ final class HeadingText {
                     "Write for example " + form.example());
         }
         return new Heading(field, unit(cell, field, unit).word(), cell);
+    }
+
+    private static Heading text(Entry cell, Field<?> field) {
+        if (Form.normal(cell.text()).equals(field.column())) {
+            return new Heading(field, "", cell);
+        }
+        throw cell.refused(
+                DataProblem.WRONG_UNIT,
+                "Asked to read the column '" + cell.text() + "', which holds texts, in a unit",
+                "A text has no unit",
+                "Write the head as " + field.column());
     }
 
     static Unit unit(Entry cell, Field<?> field, String text) {

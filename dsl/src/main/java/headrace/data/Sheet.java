@@ -90,6 +90,28 @@ final class Sheet {
         return field.quantity(rows.get(row).get(index), headings.get(index).unit(), style);
     }
 
+    /** Returns the quantity that stands there; none where the file has no such column, or nothing in it. */
+    <Q extends Quantity<Q>> Optional<Q> given(int row, Field<Q> field) {
+        return has(field.column()) && !entry(row, field).empty() ? Optional.of(quantity(row, field)) : Optional.empty();
+    }
+
+    /** Returns the text that stands there; none where the file has no such column, or nothing in it. */
+    Optional<Entry> text(int row, Field<?> field) {
+        return Optional.of(field)
+                .filter(column -> has(column.column()))
+                .map(column -> entry(row, column))
+                .filter(entry -> !entry.empty());
+    }
+
+    /** Returns the word of the unit of a column that the file has. */
+    String unitOf(Field<?> field) {
+        return headings.get(indexOf(field)).unit();
+    }
+
+    Entry heading(Field<?> field) {
+        return headings.get(indexOf(field)).place();
+    }
+
     Entry entry(int row, Field<?> field) {
         return rows.get(row).get(indexOf(field));
     }

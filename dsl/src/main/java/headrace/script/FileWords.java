@@ -1,12 +1,15 @@
 package headrace.script;
 
+import headrace.circuit.Circuit;
 import headrace.curve.PumpTest;
+import headrace.data.CircuitFile;
 import headrace.data.LoadFile;
 import headrace.data.NumberStyle;
 import headrace.data.PumpFile;
 import headrace.data.Table;
 import headrace.data.TableFile;
 import headrace.energy.LoadProfile;
+import headrace.liquid.Liquid;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
 import java.nio.file.Path;
@@ -65,6 +68,27 @@ public final class FileWords implements Words {
     public static LoadProfile readLoadProfile(Map<String, ?> given, Object file) {
         NumberStyle style = style("readLoadProfile", given);
         return read("readLoadProfile", file, path -> LoadFile.read(path, style));
+    }
+
+    /** Reads a circuit. */
+    @Word(
+            help =
+                    "Reads a circuit from a table: a row for each branch with its junctions and its parts. The liquid is that"
+                            + " of the script.",
+            example = "loop = readCircuit('demo-data/circuits/otterbank-wings.csv', water(12.degC))")
+    public static Circuit readCircuit(Object file, Object liquid) {
+        return readCircuit(Map.of(), file, liquid);
+    }
+
+    /** Reads a circuit. */
+    @Word(
+            help = "With decimalComma: true, one with decimal commas.",
+            example = "loop = readCircuit('demo-data/circuits/otterbank-wings.csv', water(12.degC))",
+            choices = COMMA)
+    public static Circuit readCircuit(Map<String, ?> given, Object file, Object liquid) {
+        NumberStyle style = style("readCircuit", given);
+        Liquid filled = Wanted.object(Liquid.class, liquid, "the liquid of readCircuit");
+        return read("readCircuit", file, path -> CircuitFile.read(path, filled, style));
     }
 
     /** Reads a table that save has written. */

@@ -2,6 +2,7 @@ package headrace.circuit.part;
 
 import headrace.liquid.Liquid;
 import headrace.problem.Notes;
+import headrace.record.Basis;
 import headrace.units.Flow;
 import headrace.units.Head;
 
@@ -39,6 +40,11 @@ public interface Part {
     /** Returns what has to be said about it at a flow in a liquid: a velocity, a limit of its formula. */
     default Notes notesAt(Flow flow, Liquid liquid) {
         return Notes.NONE;
+    }
+
+    /** Returns where its numbers come from, beyond what is given in it. */
+    default Basis basis() {
+        return Basis.NONE;
     }
 
     /** Returns the head that it loses at a flow in a liquid. */

@@ -134,7 +134,7 @@ public record Pipe(String name, Length length, Bore bore, List<Fitting> fittings
         return notes;
     }
 
-    /** Returns where its numbers come from. */
+    @Override
     public Basis basis() {
         return fittings.stream().map(fitting -> fitting.loss().basis()).reduce(bore.basis(), Basis::and);
     }
