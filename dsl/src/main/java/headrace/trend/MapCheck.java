@@ -205,6 +205,13 @@ public final class MapCheck implements Traced {
         return readings;
     }
 
+    /** Returns the power of the map in W at a flow in m³/s and a share of the curve's speed. */
+    double mapWatts(double q, double s) {
+        return of == MapPower.WIRE
+                ? readings.set.wireWatts(q, s)
+                : readings.set.curve().shaftWatts(q, s);
+    }
+
     int reference() {
         return reference;
     }

@@ -74,7 +74,11 @@ public final class LogFile {
                     .at(place);
         }
         try (InputStream in = Files.newInputStream(path)) {
-            return new LogFile(path.toString(), options, set).read(in, Files.size(path));
+            return new LogFile(path.getFileName().toString(), options, set).read(in, Files.size(path));
+        } catch (Refusal refusal) {
+            throw refusal.at(refusal.place()
+                    .map(where -> new Place(path.toString(), where.line(), where.column()))
+                    .orElse(place));
         } catch (IOException e) {
             throw new Refusal(
                             DataProblem.FILE_NOT_READABLE,
