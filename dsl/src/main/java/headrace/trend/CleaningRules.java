@@ -2,6 +2,7 @@ package headrace.trend;
 
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -45,7 +46,9 @@ public record CleaningRules(int stuckRows, Set<Channel> stuckChannels, Map<Chann
     /** Refuses fewer than 3 rows. */
     public CleaningRules {
         stuckChannels = Set.copyOf(stuckChannels);
-        possible = Map.copyOf(possible);
+        Map<Channel, Range> ordered = new EnumMap<>(Channel.class);
+        ordered.putAll(possible);
+        possible = Collections.unmodifiableMap(ordered);
         if (stuckRows < 3) {
             throw new Refusal(
                     TrendProblem.IMPOSSIBLE_CLEANING,

@@ -11,25 +11,26 @@ import java.util.Optional;
  *   <dt>Units
  *   <dd>Sums in standard deviations of an hour.
  *   <dt>Limits
- *   <dd>Mean and deviation are those of the reference hours. Hours that follow each other resemble each other; their
- *       deviation is widened by √((1+ρ)/(1−ρ)), so that the stated rate of false alarms holds over many hours. A short
- *       reference knows its mean badly: with fewer than some hundred hours there are more false alarms than stated.
+ *   <dd>Mean and deviation are those of the reference hours. Hours near each other resemble each other; their deviation
+ *       is widened accordingly, so that the stated rate of false alarms holds over many hours. A short reference knows
+ *       its mean badly; the allowance is widened by twice the error of that mean, which makes a short reference blind
+ *       to small drifts instead of restless.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code TOO_SHORT_LOG} or {@code IMPOSSIBLE_TREND_CHOICE}.
  *   <dt>Source
- *   <dd>{@link Cusum}; the widening is that of the variance of a mean of an autoregressive series.
+ *   <dd>{@link Cusum}; {@link HourSeries#widening()}. That the allowance is widened too is our own.
  * </dl>
  */
 public final class Drift {
     private static final double ALLOWANCE = 0.5;
     private static final double HOURS_OF_YEAR = 8760;
+    private static final double MEAN_ERRORS = 2;
     private static final int LEAST_REFERENCE = 24;
 
     private final HourSeries series;
     private final Cusum sums;
     private final double deviation;
     private final double limit;
-    private final double correlation;
 
     /**
      * An alarm.
@@ -40,17 +41,16 @@ public final class Drift {
      */
     public record Alarm(long hour, long began, boolean low) {}
 
-    private Drift(HourSeries series, double correlation, double limit) {
+    private Drift(HourSeries series, double widening, double allowance, double limit) {
         this.series = series;
-        this.correlation = correlation;
         this.limit = limit;
-        this.deviation = series.deviation() * Math.sqrt((1 + correlation) / (1 - correlation));
+        this.deviation = series.deviation() * widening;
         double[] z = new double[series.count()];
         double mean = series.mean();
         for (int i = 0; i < z.length; i++) {
             z[i] = deviation > 0 ? (series.values()[i] - mean) / deviation : 0;
         }
-        this.sums = Cusum.of(z, ALLOWANCE, limit);
+        this.sums = Cusum.of(z, allowance, limit);
     }
 
     /**
@@ -67,7 +67,8 @@ public final class Drift {
                     "Common is 0.2: one in five years");
         }
         requireReference(series);
-        return new Drift(series, series.correlation(), Cusum.limitFor(ALLOWANCE, HOURS_OF_YEAR / perYear));
+        double allowance = ALLOWANCE + MEAN_ERRORS / Math.sqrt(series.reference());
+        return new Drift(series, series.widening(), allowance, Cusum.limitFor(ALLOWANCE, HOURS_OF_YEAR / perYear));
     }
 
     /** Returns the drift of a residual with a limit in plain standard deviations, as if its hours were independent. */
@@ -80,7 +81,7 @@ public final class Drift {
                     "Common is 10 or more for hours that resemble each other");
         }
         requireReference(series);
-        return new Drift(series, 0, limit);
+        return new Drift(series, 1, ALLOWANCE, limit);
     }
 
     private static void requireReference(HourSeries series) {
@@ -107,11 +108,6 @@ public final class Drift {
     /** Returns the standard deviation of an hour, widened where hours resemble each other, in SI. */
     public double deviation() {
         return deviation;
-    }
-
-    /** Returns how much hours that follow each other resemble each other. */
-    public double correlation() {
-        return correlation;
     }
 
     /** Returns the false alarms to be expected in a year of hours. */

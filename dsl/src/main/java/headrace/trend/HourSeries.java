@@ -11,6 +11,10 @@ import java.util.Arrays;
  * @param reference how many hours at the beginning are the reference
  */
 public record HourSeries(Channel channel, long[] hours, double[] values, int reference) {
+    private static final int DAY = 24;
+    private static final int LEAST_PAIRS = 12;
+    private static final double MOST = 0.95;
+
     /** Returns how many hours there are. */
     public int count() {
         return hours.length;
@@ -33,17 +37,37 @@ public record HourSeries(Channel channel, long[] hours, double[] values, int ref
 
     /** Returns the correlation of the reference hours that follow each other, between 0 and 0.95. */
     public double correlation() {
+        return Math.min(MOST, Math.max(0, correlation(1)));
+    }
+
+    /**
+     * Returns by how much the mean of many hours scatters more than that of independent ones: {@code √(1 + 2·Σ (1 −
+     * k/25)·ρ_k)} over a day of lags, not below 1 (Newey and West, Econometrica 55, 1987).
+     */
+    public double widening() {
+        double sum = 1;
+        for (int lag = 1; lag <= DAY; lag++) {
+            sum += 2 * (1 - lag / (DAY + 1.0)) * correlation(lag);
+        }
+        return Math.sqrt(Math.max(1, sum));
+    }
+
+    /** Returns the correlation of the reference hours that lie so many hours apart, 0 where too few do. */
+    private double correlation(int lag) {
         double mean = mean();
         double products = 0;
         double squares = 0;
         int pairs = 0;
-        for (int i = 1; i < reference; i++) {
-            if (hours[i] == hours[i - 1] + 1) {
-                products += (values[i] - mean) * (values[i - 1] - mean);
+        for (int i = 0, j = 0; i < reference; i++) {
+            while (j < reference && hours[j] < hours[i] + lag) {
+                j++;
+            }
+            if (j < reference && hours[j] == hours[i] + lag) {
+                products += (values[i] - mean) * (values[j] - mean);
                 squares += (values[i] - mean) * (values[i] - mean);
                 pairs++;
             }
         }
-        return pairs < 3 || squares == 0 ? 0 : Math.min(0.95, Math.max(0, products / squares));
+        return pairs < LEAST_PAIRS || squares == 0 ? 0 : products / squares;
     }
 }

@@ -17,6 +17,9 @@ final class Signatures {
     /** The step of a slope as a share of the greatest flow. */
     private static final double STEP = 1e-4;
 
+    /** Readings without any scatter would make every pattern infinitely sure. */
+    private static final double LEAST = 1e-9;
+
     private final MapCheck check;
     private final double[][] products = new double[COUNT][COUNT];
     private final double[] observed = new double[COUNT];
@@ -122,8 +125,7 @@ final class Signatures {
     /** Adds the hours of one residual. */
     private void add(Channel channel, Answers answers) {
         HourSeries series = check.residual(channel).orElseThrow();
-        double widened = Math.sqrt((1 + series.correlation()) / (1 - series.correlation()));
-        double deviation = Math.max(series.deviation() * widened, Double.MIN_NORMAL);
+        double deviation = Math.max(series.deviation() * series.widening(), LEAST);
         List<double[]> columns = new ArrayList<>();
         List<Integer> patterns = new ArrayList<>();
         for (int p = 0; p < COUNT; p++) {

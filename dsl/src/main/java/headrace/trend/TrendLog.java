@@ -252,7 +252,7 @@ public final class TrendLog implements Traced {
                     TrendProblem.LOG_NOT_CLEANED,
                     "Asked for a result of " + name + " as it was read",
                     "Only a cleaned log is calculated with, so that what was left out is known",
-                    "Clean it first, with the word clean");
+                    "Clean it first, with cleanLog");
         }
     }
 
