@@ -1,8 +1,12 @@
 package headrace.circuit;
 
 import headrace.circuit.part.Part;
+import headrace.circuit.solve.Crossings;
 import headrace.circuit.solve.LinkState;
+import headrace.circuit.solve.Scan;
 import headrace.problem.Notes;
+import headrace.units.Flow;
+import headrace.units.Head;
 import headrace.units.Numbers;
 import java.util.List;
 
@@ -21,6 +25,30 @@ final class CircuitNotes {
             }
         }
         return all;
+    }
+
+    /** What has to be said of one of several solutions. */
+    static Notes oneOf(List<Crossings.Point> points, Crossings.Point point) {
+        String all = String.join(
+                ", ",
+                points.stream()
+                        .map(each -> Flow.cubicMetresPerSecond(each.cubicMetresPerSecond()) + " at "
+                                + Head.metres(each.metres()))
+                        .toList());
+        return Notes.NONE.with(
+                CircuitProblem.SEVERAL_OPERATING_POINTS,
+                "One of " + points.size() + " points at which pumps and circuit agree: " + all + "; this one "
+                        + (point.settled() ? "holds when it is disturbed" : "does not hold when it is disturbed"));
+    }
+
+    /** What has to be said of a solution that was looked for. */
+    static Notes searched(Scan scan) {
+        return Notes.NONE.with(
+                CircuitProblem.LOOKED_FOR_OPERATING_POINT,
+                "Newton's method did not meet the law; " + scan.looked() + " heads from 0 to " + Head.metres(scan.to())
+                        + " were looked at, and law and circuit meet "
+                        + scan.heads().size()
+                        + (scan.heads().size() == 1 ? " time" : " times, of which this is the lowest"));
     }
 
     private static Notes starved(BranchState state) {

@@ -24,6 +24,10 @@ public enum CircuitProblem implements Problem {
     CIRCUIT_NOT_SOLVED,
     /** A law and a circuit that do not meet, or that run alike. */
     LAW_MISSES_CIRCUIT,
+    /** Pumps and a circuit that agree at several points. */
+    SEVERAL_OPERATING_POINTS,
+    /** An operating point that was found by looking through heads. */
+    LOOKED_FOR_OPERATING_POINT,
     /** A terminal that gets less than is asked of it. */
     STARVED_BRANCH,
     /** A terminal that gets nothing. */

@@ -124,6 +124,12 @@ public record CircuitSolution(
         return head;
     }
 
+    /** Returns this solution with more to be said about it. */
+    CircuitSolution with(Notes more) {
+        return new CircuitSolution(
+                circuit, demands, flow, head, branches, heads, residuals, iterations, converged, notes.and(more));
+    }
+
     /** Returns the terminals, in the order of the circuit. */
     public List<BranchState> terminals() {
         return branches.stream().filter(state -> state.demand().isPresent()).toList();

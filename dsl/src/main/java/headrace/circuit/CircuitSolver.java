@@ -1,12 +1,16 @@
 package headrace.circuit;
 
 import headrace.circuit.solve.ClosingLaw;
+import headrace.circuit.solve.Crossings;
+import headrace.circuit.solve.HeaderPump;
 import headrace.circuit.solve.NetworkSolution;
 import headrace.circuit.solve.NetworkSolver;
+import headrace.circuit.solve.Scan;
 import headrace.problem.Refusal;
-import headrace.units.Numbers;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Solves one circuit again and again, with other demands and closings; what depends on its shape only is done once.
@@ -25,15 +29,23 @@ import java.util.List;
  * <p>Not for use by two threads at once.
  */
 public final class CircuitSolver implements ClosingPlace {
+    /** Below this a law and a circuit run alike: rounding decides where they meet. */
+    private static final double ALIKE = 1e-6;
+
+    /** How many times the design head is looked through for a meeting. */
+    private static final double FURTHEST = 10;
+
     private final Circuit circuit;
     private final CircuitNetwork compiled;
     private final NetworkSolver solver;
     private final double[] demands;
+    private final CircuitRefusals refusals;
 
     private CircuitSolver(Circuit circuit) {
         this.circuit = circuit;
         compiled = new CircuitNetwork(circuit);
         solver = NetworkSolver.of(compiled.network);
+        refusals = new CircuitRefusals(circuit);
         demands = new double[circuit.branches().size()];
     }
 
@@ -53,12 +65,16 @@ public final class CircuitSolver implements ClosingPlace {
      * Returns how the circuit stands.
      *
      * @throws Refusal with {@code UNKNOWN_BRANCH} for a demand of no terminal, with {@code LAW_MISSES_CIRCUIT} if the
-     *     law and the circuit do not meet, with {@code CIRCUIT_NOT_SOLVED} if the equations were not met otherwise
+     *     law and the circuit do not meet or run alike, with {@code CIRCUIT_NOT_SOLVED} if the equations were not met
+     *     otherwise
      */
     public CircuitSolution solve(Demands asked, Closing closing) {
         CircuitSolution solution = attempt(asked, closing);
+        ClosingLaw law = closing.on(this);
         if (!solution.converged()) {
-            throw refusal(solution);
+            solution = searched(asked, law, solution);
+        } else if (Math.abs(solver.inverseGain(law, true)) < ALIKE) {
+            throw refusals.alike(solution);
         }
         return solution;
     }
@@ -69,6 +85,53 @@ public final class CircuitSolver implements ClosingPlace {
         ClosingLaw law = closing.on(this);
         NetworkSolution found = solver.solve(law);
         return CircuitSolution.of(compiled, asked, demands, found);
+    }
+
+    /**
+     * Returns all points at which pumps on the header and the circuit agree, by rising flow: pumps whose curves droop
+     * may have several, each of which is a solution and says so.
+     *
+     * @throws Refusal with {@code LAW_MISSES_CIRCUIT} if there is none
+     */
+    public List<CircuitSolution> solveAll(Demands asked, List<HeaderPump> pumps) {
+        ask(asked);
+        List<Crossings.Point> points = Crossings.of(solver::flowAt, pumps).points();
+        if (points.isEmpty()) {
+            throw refusals.noCrossing(pumps, solver::flowAt);
+        }
+        List<CircuitSolution> all = new ArrayList<>();
+        for (Crossings.Point point : points) {
+            NetworkSolution found = solver.solve(ClosingLaw.constant(point.metres()));
+            CircuitSolution solution = CircuitSolution.of(compiled, asked, demands, found);
+            all.add(points.size() == 1 ? solution : solution.with(CircuitNotes.oneOf(points, point)));
+        }
+        return all;
+    }
+
+    /** Where Newton's method found nothing, the heads are looked through one by one. */
+    private CircuitSolution searched(Demands asked, ClosingLaw law, CircuitSolution best) {
+        if (law instanceof ClosingLaw.GivenHead) {
+            throw refusals.notSolved(best);
+        }
+        Scan scan = solver.scan(law, FURTHEST * solver.network().scale().metres());
+        if (scan.heads().isEmpty()) {
+            throw refusals.noMeeting(scan);
+        }
+        NetworkSolution found = solver.solve(ClosingLaw.constant(scan.heads().get(0)));
+        if (!found.converged()) {
+            throw refusals.notSolved(best);
+        }
+        return CircuitSolution.of(compiled, asked, demands, found).with(CircuitNotes.searched(scan));
+    }
+
+    /**
+     * Returns how much more a small change of a valve moves the square of flow under a law than under a fixed head, at
+     * the solution just found: {@code 1/(1 − c/k)} for {@code Hₘ + c·Q²} against {@code k·Q²}, the valves held; none
+     * where the law is as steep as the circuit or steeper.
+     */
+    public Optional<Double> gain(Closing closing) {
+        double inverse = solver.inverseGain(closing.on(this), true);
+        return inverse > ALIKE ? Optional.of(1 / inverse) : Optional.empty();
     }
 
     /** Asks for other demands from now on, for the bare methods; a terminal that is not named is asked for nothing. */
@@ -143,19 +206,5 @@ public final class CircuitSolver implements ClosingPlace {
     @Override
     public ClosingLaw neediestValve(double opening) {
         return compiled.neediest(demands, opening);
-    }
-
-    private Refusal refusal(CircuitSolution solution) {
-        NetworkSolution.Residuals off = solution.residuals();
-        String worst = solution.worstBranch();
-        List<String> unfed = solution.starvedBranches();
-        return new Refusal(
-                CircuitProblem.CIRCUIT_NOT_SOLVED,
-                "Asked for the flows of a " + circuit,
-                "The best that was found in " + solution.iterations() + " steps, at " + solution.flow() + " and "
-                        + solution.head() + ", is off by " + Numbers.print(off.energyMetres()) + " m at '" + worst
-                        + "' and by " + Numbers.print(Math.abs(off.closingMetres())) + " m at the pump"
-                        + (unfed.isEmpty() ? "" : ", with too little at '" + unfed.get(0) + "'"),
-                "Look at '" + worst + "' and at the law of the pump; try a head that is given first");
     }
 }

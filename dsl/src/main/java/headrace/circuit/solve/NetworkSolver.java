@@ -48,6 +48,7 @@ public final class NetworkSolver {
     private final Iterate at;
     private final LinearStep step;
     private final ClosingLine line;
+    private final Gain gain;
     private final double aim;
     private final double[] bestFlow;
     private final double[] bestHead;
@@ -63,6 +64,7 @@ public final class NetworkSolver {
         at = new Iterate(network);
         step = new LinearStep(network, at);
         ladder = Ladder.of(network);
+        gain = new Gain(at, step, scale.metres());
         bestFlow = new double[at.flow.length];
         bestHead = new double[at.head.length];
         line = new ClosingLine(scale.metres());
@@ -115,6 +117,40 @@ public final class NetworkSolver {
         }
         at.start();
         return solveFrom(law);
+    }
+
+    /** Returns the flow in m³/s that the network takes from the pump at a head in m: it never falls. */
+    public double flowAt(double metres) {
+        return solve(ClosingLaw.constant(metres)).pump().cubicMetresPerSecond();
+    }
+
+    /**
+     * Looks for heads at which a law and the network meet, from no head upwards.
+     *
+     * @param to the greatest head to look at, in m
+     */
+    public Scan scan(ClosingLaw law, double to) {
+        return Scan.of(
+                metres -> {
+                    solve(ClosingLaw.constant(metres));
+                    return metres - law.headMetres(at);
+                },
+                to);
+    }
+
+    /**
+     * Returns the inverse of the gain at the solution just found, {@code 1 − d asked/d head}: 1 where the law does not
+     * see the network, 0 where both run alike, below 0 where the law is the steeper one.
+     *
+     * @param valvesHeld whether the terminals hold their valves, or move them to deliver what is asked
+     */
+    public double inverseGain(ClosingLaw law, boolean valvesHeld) {
+        return gain.inverse(law, valvesHeld);
+    }
+
+    /** Returns by how much the flow through the pump grows with its head at the solution just found, in m²/s. */
+    public double response(boolean valvesHeld) {
+        return gain.response(valvesHeld);
     }
 
     /** Solves from given flows, one for each link. */
