@@ -48,13 +48,18 @@ final class Inputs {
 
     /** Returns the pump of given coefficients of its head in m of the flow in m³/h. */
     static PumpCurve pump(double to, double... head) {
-        double[] watts = Arrays.stream(KILOWATTS).map(c -> 1000 * c).toArray();
+        return pump("P-A", head, KILOWATTS, to);
+    }
+
+    /** Returns another pump, of given coefficients of its head in m and its power in kW of the flow in m³/h. */
+    static PumpCurve pump(String name, double[] head, double[] kilowatts, double to) {
+        double[] watts = Arrays.stream(kilowatts).map(c -> 1000 * c).toArray();
         CurveFormula formula = new CurveFormula(
                 Polynomial.of(head).ofScaled(3600),
                 Polynomial.of(watts).ofScaled(3600),
                 Flow.ZERO,
                 Flow.cubicMetresPerHour(to));
-        return PumpCurve.of("P-A", SPEED, WATER, formula);
+        return PumpCurve.of(name, SPEED, WATER, formula);
     }
 
     static PumpCurve pump() {

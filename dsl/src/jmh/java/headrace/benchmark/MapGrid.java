@@ -1,51 +1,19 @@
 package headrace.benchmark;
 
-import headrace.drive.Drive;
-import headrace.drive.DriveLosses;
-import headrace.drive.DriveTrain;
-import headrace.drive.FittedLosses;
-import headrace.drive.LossPoint;
-import headrace.drive.Motor;
 import headrace.pump.PumpSet;
 import headrace.pump.WireMap;
 import headrace.pump.WireMap.Table;
-import headrace.units.Power;
-import headrace.units.Ratio;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.DoubleBinaryOperator;
 
 /** W2: 400 flows by 400 speeds from head to wire power, with motor and drive losses. */
 final class MapGrid implements Workload {
     private static final int CELLS = 400;
-    private static final double RATED_KILOWATTS = 11;
-    private static final double[][] MOTOR_POINTS = {
-        {.9, 1}, {.5, 1}, {.25, 1}, {.9, .5}, {.5, .5}, {.5, .25}, {.25, .25}
-    };
-    private static final double[][] DRIVE_POINTS = {
-        {0, .25}, {0, .5}, {0, 1}, {.5, .25}, {.5, .5}, {.5, 1}, {.9, .5}, {.9, 1}
-    };
-
     private final PumpSet set;
     private final WireMap map;
 
     MapGrid() {
-        double l = Math.log10(RATED_KILOWATTS);
-        double efficiency = (0.0773 * l * l * l - 1.8951 * l * l + 9.2984 * l + 83.7025) / 100;
-        double full = RATED_KILOWATTS * (1 / efficiency - 1);
-        Power rated = Power.kilowatts(RATED_KILOWATTS);
-        List<LossPoint> motor = points(
-                MOTOR_POINTS,
-                (s, t) -> full * (0.22 * Math.pow(s, 1.6) + 0.50 * t * t + 0.10 * Math.pow(s, 2.5) + 0.18 * t * t * s));
-        List<LossPoint> drive = points(
-                DRIVE_POINTS, (f, i) -> 0.055 + 0.020 * f + 0.090 * i + 0.060 * f * i + 0.110 * i * i);
-        DriveTrain train = DriveTrain.of(
-                Motor.ofPlate(rated, 4, Ratio.of(efficiency)),
-                Drive.declared(rated, DriveLosses.of(drive)).withMagnetisingCurrent(Ratio.of(0.45)),
-                FittedLosses.of(motor, new FittedLosses.Exponents(1.6, 2.5)));
-        set = PumpSet.of(Inputs.pump(), train);
+        set = SetInputs.of(Inputs.pump());
         double[] q = new double[CELLS];
         double[] s = new double[CELLS];
         for (int i = 0; i < CELLS; i++) {
@@ -53,17 +21,6 @@ final class MapGrid implements Workload {
             s[i] = 0.35 + 0.70 * i / (CELLS - 1);
         }
         map = WireMap.of(q, s);
-    }
-
-    private static List<LossPoint> points(double[][] at, DoubleBinaryOperator kilowatts) {
-        List<LossPoint> points = new ArrayList<>();
-        for (double[] each : at) {
-            points.add(new LossPoint(
-                    Ratio.of(each[0]),
-                    Ratio.of(each[1]),
-                    Power.kilowatts(kilowatts.applyAsDouble(each[0], each[1]))));
-        }
-        return points;
     }
 
     @Override

@@ -30,6 +30,10 @@ public final class Timing {
         all.put("W5c", () -> new DirectReturn(2000, 10, "W5c N=2000, 10 cases singly, fold"));
         all.put("W6a", () -> new RingMain(56));
         all.put("W6b", () -> new RingMain(560));
+        all.put("W7a", () -> new FlowFromPower('A'));
+        all.put("W7c", () -> new FlowFromPower('B'));
+        all.put("W7r", () -> new FlowFromPower('r'));
+        all.put("W7b", UncertaintyGrid::new);
         all.put("W9", TrendLogs::new);
         all.put("W10", CurveFits::new);
         return all;

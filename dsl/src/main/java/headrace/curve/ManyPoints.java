@@ -53,6 +53,32 @@ final class ManyPoints {
         return true;
     }
 
+    /** The heads alone, at flows and speeds that begin where their arrays do. */
+    static boolean fillHeads(SimilarityMap map, CurveArrays arrays, double ratio, int count) {
+        if (!(map.head() instanceof Polynomial head) || head.degree() > HIGHEST_DEGREE) {
+            return false;
+        }
+        double[] c = padded(head);
+        heads(c, ratio, arrays, count);
+        return true;
+    }
+
+    private static void heads(double[] c, double ratio, CurveArrays arrays, int count) {
+        double[] q = arrays.flows();
+        double[] speed = arrays.speeds();
+        double[] out = arrays.heads();
+        double c0 = c[0];
+        double c1 = c[1];
+        double c2 = c[2];
+        double c3 = c[3];
+        double c4 = c[4];
+        for (int i = 0; i < count; i++) {
+            double s = speed[i] * ratio;
+            double x = q[i] / s;
+            out[i] = s * s * (c0 + x * (c1 + x * (c2 + x * (c3 + x * c4))));
+        }
+    }
+
     /** Turns c of {@code factor·s²·c(q/s)} into the coefficients of q. */
     private static double[] ofActual(Polynomial curve, double factor, double s) {
         double[] coefficients = padded(curve);

@@ -391,6 +391,11 @@ public final class PumpCurve implements Traced {
         seen.map().fillAt(s * seen.ratio(), arrays, count);
     }
 
+    /** Fills the heads alone at the first flows and shares of this curve's speed. Checks no range. */
+    public void fillHeads(CurveArrays arrays, int count) {
+        seen.map().fillHeads(arrays, seen.ratio(), count);
+    }
+
     /**
      * Fills by how much head and shaft power change with flow and with speed, at the first flows and one share of this
      * curve's speed, where {@link #fillAt} has filled the values. Checks no range.
@@ -401,6 +406,16 @@ public final class PumpCurve implements Traced {
             slopes.headOverSpeed()[i] *= seen.ratio();
             slopes.powerOverSpeed()[i] *= seen.ratio();
         }
+    }
+
+    /** Returns the least flow in m³/s of this curve, extended or not, at a share of its speed. */
+    public double lowestFlowAt(double s) {
+        return seen.map().actual(seen.range().low(), s * seen.ratio());
+    }
+
+    /** Returns the greatest flow in m³/s of this curve, extended or not, at a share of its speed. */
+    public double highestFlowAt(double s) {
+        return seen.map().actual(seen.range().high(), s * seen.ratio());
     }
 
     /**

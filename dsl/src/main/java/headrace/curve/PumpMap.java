@@ -15,6 +15,9 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
     /** Rounding: flows that differ by this share of the greatest count as the same. */
     double ROUNDING = 1e-9;
 
+    /** So small a share of the greatest flow is taken for hardly any. */
+    double LITTLE = 1e-4;
+
     /** Returns the head in m. */
     double headMetres(double q, double s);
 
@@ -45,13 +48,20 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
         }
     }
 
+    /** Fills the heads at the first flows and speeds, the latter times a ratio. */
+    default void fillHeads(CurveArrays arrays, double ratio, int count) {
+        for (int i = 0; i < count; i++) {
+            arrays.heads()[i] = headMetres(arrays.flows()[i], arrays.speeds()[i] * ratio);
+        }
+    }
+
     /**
      * Fills the slopes at the first flows and one speed, where {@link #fillAt} has filled the values. Where they are
      * not known in closed form, by differences.
      */
     default void fillSlopesAt(double s, CurveArrays arrays, CurveSlopes slopes, int count) {
         for (int i = 0; i < count; i++) {
-            double q = arrays.flows()[i];
+            double q = Math.max(arrays.flows()[i], LITTLE * actual(tested().high(), s));
             slopes.headOverFlow()[i] = Slope.at(flow -> headMetres(flow, s), q);
             slopes.powerOverFlow()[i] = Slope.at(flow -> shaftWatts(flow, s), q);
             slopes.headOverSpeed()[i] = Slope.at(speed -> headMetres(q, speed), s);
@@ -64,7 +74,7 @@ sealed interface PumpMap permits SimilarityMap, ViscousMap {
      * speed, increasing.
      */
     default double[] powerStops(double s, Range range) {
-        return Roots.stopsIn(q -> shaftWatts(q, s), actual(range.low(), s), actual(range.high(), s));
+        return Roots.turnsIn(q -> shaftWatts(q, s), actual(range.low(), s), actual(range.high(), s));
     }
 
     /** Returns the flow of the test to which a flow at a speed belongs. */

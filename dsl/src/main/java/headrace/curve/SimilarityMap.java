@@ -94,6 +94,13 @@ record SimilarityMap(
     }
 
     @Override
+    public void fillHeads(CurveArrays arrays, double ratio, int count) {
+        if (!ManyPoints.fillHeads(this, arrays, ratio, count)) {
+            PumpMap.super.fillHeads(arrays, ratio, count);
+        }
+    }
+
+    @Override
     public void fillSlopesAt(double s, CurveArrays arrays, CurveSlopes slopes, int count) {
         SimilaritySlopes.of(this, s).fill(arrays, slopes, count);
     }

@@ -28,8 +28,17 @@ final class SeparateInverse {
     SeparateInverse(MotorTerms motor, DriveTerms drive) {
         this.motor = motor;
         this.drive = drive;
-        this.iron = FixedPower.of(motor.ironExponent());
-        this.friction = FixedPower.of(motor.frictionExponent());
+        this.iron = power(motor.ironExponent());
+        this.friction = power(motor.frictionExponent());
+    }
+
+    /** The tables of a power are made only where it takes more than a root. */
+    private static FixedPower power(double exponent) {
+        return byRoot(exponent) ? null : FixedPower.of(exponent);
+    }
+
+    private static boolean byRoot(double exponent) {
+        return exponent == 1.5 || exponent == 2 || exponent == 2.5;
     }
 
     void fill(double[] taken, double[] speeds, double[] shafts, int count) {
@@ -61,10 +70,11 @@ final class SeparateInverse {
         double rated = drive == null ? 1 : motor.ratedWatts() / drive.ratedWatts();
         double share = drive == null ? 0 : (1 - still) * rated * rated;
         double bend = drive == null ? 0 : drive.watts().c4() * share;
+        raise(iron, motor.ironExponent(), of.iron(), count);
         for (int i = 0; i < count; i++) {
-            step[i] = of.iron() * raised(iron, motor.ironExponent(), speed[i])
-                    + of.friction() * raised(friction, motor.frictionExponent(), speed[i]);
+            goal[i] -= step[i];
         }
+        raise(friction, motor.frictionExponent(), of.friction(), count);
         for (int i = 0; i < count; i++) {
             double s = speed[i];
             double perWatt = 1 / (s * motor.ratedWatts());
@@ -77,8 +87,20 @@ final class SeparateInverse {
         }
     }
 
-    private static double raised(FixedPower fast, double exponent, double base) {
-        return exponent == 2.5 ? base * base * Math.sqrt(base) : fast.at(base);
+    /** Fills the steps with a loss that goes with a power of speed. */
+    private void raise(FixedPower fast, double exponent, double watts, int count) {
+        if (fast != null) {
+            for (int i = 0; i < count; i++) {
+                step[i] = watts * fast.at(speed[i]);
+            }
+            return;
+        }
+        double whole = exponent == 1.5 ? 0 : 1;
+        double root = exponent == 2 ? 0 : 1;
+        for (int i = 0; i < count; i++) {
+            double s = speed[i];
+            step[i] = watts * s * (1 + whole * (s - 1)) * (1 + root * (Math.sqrt(s) - 1));
+        }
     }
 
     private double largestStep(int count) {

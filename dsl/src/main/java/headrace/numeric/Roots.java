@@ -60,6 +60,25 @@ public final class Roots {
         return stops.build().sorted().distinct().toArray();
     }
 
+    /** Returns the ends of a range and where a smooth function turns between them, in increasing order. */
+    public static double[] turnsIn(DoubleUnaryOperator function, double low, double high) {
+        double[] stops = stopsIn(function, low, high);
+        DoubleStream.Builder turns = DoubleStream.builder();
+        for (int i = 0; i < stops.length; i++) {
+            if (i == 0 || i == stops.length - 1) {
+                turns.add(stops[i]);
+                continue;
+            }
+            double here = function.applyAsDouble(stops[i]);
+            double before = here - function.applyAsDouble(stops[i - 1]);
+            double after = function.applyAsDouble(stops[i + 1]) - here;
+            if (before * after < 0) {
+                turns.add(stops[i]);
+            }
+        }
+        return turns.build().toArray();
+    }
+
     private static double turning(DoubleUnaryOperator function, double low, double high, int sign) {
         double a = low;
         double b = high;
