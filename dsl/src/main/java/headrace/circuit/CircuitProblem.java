@@ -28,6 +28,10 @@ public enum CircuitProblem implements Problem {
     SEVERAL_OPERATING_POINTS,
     /** An operating point that was found by looking through heads. */
     LOOKED_FOR_OPERATING_POINT,
+    /** A total flow that the terminals do not take. */
+    FLOW_OUTSIDE_DEMANDS,
+    /** A head band whose upper edge was searched. */
+    BAND_SEARCHED,
     /** A terminal that gets less than is asked of it. */
     STARVED_BRANCH,
     /** A terminal that gets nothing. */

@@ -1,5 +1,6 @@
 package headrace.circuit;
 
+import headrace.circuit.part.LinkLaw;
 import headrace.circuit.solve.ClosingLaw;
 import headrace.circuit.solve.Crossings;
 import headrace.circuit.solve.HeaderPump;
@@ -178,6 +179,11 @@ public final class CircuitSolver implements ClosingPlace {
     /** Returns the solution in bare numbers for the demands that are asked; link i is branch i of the circuit. */
     public NetworkSolution solve(ClosingLaw law) {
         return solver.solve(law);
+    }
+
+    /** Returns the law of a branch, of a terminal with its valve fully open. */
+    public LinkLaw law(int branch) {
+        return compiled.law(branch);
     }
 
     /** Returns the solver of the bare numbers, to look further: responses, gains, all crossings. */

@@ -15,6 +15,7 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Temperature;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -90,7 +91,7 @@ class CircuitLawTest {
                 Branch.of("main", "out", "in", new Loss("pipe", 5)),
                 Branch.terminal("side", "out", "in", Flow.litresPerSecond(1), new Loss("coil", 1)));
         // the sensor wants 8 m, and the pump gives just that
-        CircuitSolution solution = circuit.solve(Closing.sensors(java.util.Map.of("side", Head.metres(8))));
+        CircuitSolution solution = circuit.solve(Closing.sensors(Map.of("side", Head.metres(8))));
         assertEquals(8, solution.head().metres(), 1e-9);
     }
 
