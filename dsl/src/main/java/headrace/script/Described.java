@@ -50,7 +50,7 @@ final class Described {
         if (Collection.class.isAssignableFrom(type)) {
             return "list";
         }
-        if (type.getPackageName().isEmpty()) {
+        if (type.getPackageName().isEmpty() || type.getPackageName().startsWith(ScriptLanguage.CELLS)) {
             return type.getSimpleName(); // a class of the user's, under the name that the user gave it
         }
         return type == Dense.class ? "liquid" : spaced(type.getSimpleName());

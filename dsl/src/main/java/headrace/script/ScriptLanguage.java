@@ -10,6 +10,9 @@ import org.codehaus.groovy.control.customizers.ImportCustomizer;
  * quotients are doubles, and a minus before a number with a unit belongs to the number.
  */
 public final class ScriptLanguage {
+    /** The package in which the classes of notebook cells live. */
+    public static final String CELLS = "cells";
+
     private ScriptLanguage() {}
 
     /** Returns a new configuration, which the caller may add to. */

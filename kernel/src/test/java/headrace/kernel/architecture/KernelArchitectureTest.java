@@ -24,10 +24,15 @@ class KernelArchitectureTest {
         "groovy..", "groovyjarjarasm..", "org.codehaus.groovy..", "org.apache.groovy..", "groovyjarjarantlr4.."
     };
 
+    private static final String[] LANGUAGES = Stream.concat(
+                    Stream.of(GROOVY),
+                    Stream.of("jdk.jshell..", "javax.tools..", "javax.lang.model..", "com.sun.tools.attach.."))
+            .toArray(String[]::new);
+
     /** The plan, from the ground up. A package of the calculations is named without {@code kernel}. */
     private static final List<Row> PLAN = List.of(
             row("display", "", "org.knowm.xchart..").calculations("data", "report", "chart", "units", "problem"),
-            row("session", "display", GROOVY).calculations("script", "problem", "record", "work", "units"),
+            row("session", "display", LANGUAGES).calculations("script", "problem", "record", "work", "units"),
             row("notebook", "display", JSON).calculations("problem"),
             row("headless", "notebook session display", "org.commonmark..").calculations("problem"),
             row("terminal", "session display", "org.jline..").calculations("report", "chart", "script"),

@@ -43,9 +43,9 @@ final class KeptImports {
         allMembers.addAll(own.allMembers);
     }
 
-    /** Forgets the import of a name that is now a class of the user's. */
-    void hide(String typeName) {
-        types.remove(typeName);
+    /** Imports a class under its simple name. */
+    void put(String name, String full) {
+        types.put(name, full);
     }
 
     /** Returns the names under which classes are imported, each with the class's full name. */

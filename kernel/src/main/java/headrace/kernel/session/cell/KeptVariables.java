@@ -7,10 +7,12 @@ import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.expr.ArgumentListExpression;
 import org.codehaus.groovy.ast.expr.BinaryExpression;
 import org.codehaus.groovy.ast.expr.CastExpression;
+import org.codehaus.groovy.ast.expr.ClassExpression;
 import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.DeclarationExpression;
 import org.codehaus.groovy.ast.expr.EmptyExpression;
 import org.codehaus.groovy.ast.expr.Expression;
+import org.codehaus.groovy.ast.expr.MethodCallExpression;
 import org.codehaus.groovy.ast.expr.TupleExpression;
 import org.codehaus.groovy.ast.expr.VariableExpression;
 import org.codehaus.groovy.ast.stmt.BlockStatement;
@@ -23,7 +25,8 @@ import org.codehaus.groovy.syntax.Types;
  * Turns the declarations at the top of a cell into assignments to the session's variables, so that they outlive the
  * cell: {@code int y = 3.7} becomes {@code y = (int) 3.7}.
  *
- * <p>Only the type of the first value is kept: a later cell may assign anything.
+ * <p>The session keeps the type too, so that a later cell can assign only what can be made one of it; a declaration
+ * without a type, such as {@code def y}, makes the variable take anything again.
  */
 final class KeptVariables {
     private KeptVariables() {}
@@ -36,6 +39,7 @@ final class KeptVariables {
                     && line.getExpression() instanceof DeclarationExpression declaration
                     && declaration.getAnnotations().stream()
                             .allMatch(note -> note.getClassNode().getName().endsWith("Field"))) {
+                variables(declaration).forEach(each -> rewritten.add(asStatement(declared(each), line)));
                 assignments(declaration).forEach(each -> rewritten.add(asStatement(each, line)));
             } else {
                 rewritten.add(statement);
@@ -43,6 +47,25 @@ final class KeptVariables {
         }
         top.getStatements().clear();
         top.getStatements().addAll(rewritten);
+    }
+
+    private static List<VariableExpression> variables(DeclarationExpression declaration) {
+        return declaration.isMultipleAssignmentDeclaration()
+                ? declaration.getTupleExpression().getExpressions().stream()
+                        .map(VariableExpression.class::cast)
+                        .toList()
+                : List.of(declaration.getVariableExpression());
+    }
+
+    /** Tells the session the type of a variable. */
+    private static Expression declared(VariableExpression variable) {
+        Expression type = variable.isDynamicTyped()
+                ? new ConstantExpression(null)
+                : new ClassExpression(variable.getOriginType());
+        Expression session = new MethodCallExpression(
+                new VariableExpression("this"), "getBinding", MethodCallExpression.NO_ARGUMENTS);
+        return new MethodCallExpression(
+                session, "declare", new ArgumentListExpression(new ConstantExpression(variable.getName()), type));
     }
 
     private static List<Expression> assignments(DeclarationExpression declaration) {

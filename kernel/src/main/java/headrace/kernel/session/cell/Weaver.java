@@ -17,7 +17,7 @@ import java.util.Set;
  *
  * <p>The woven calls take nothing from the stack and leave nothing on it that was not there, so that frames stay valid.
  */
-final class Weaver extends ClassVisitor {
+public final class Weaver extends ClassVisitor {
     private static final int API = Opcodes.ASM9;
     private static final String STOP = Type.getInternalName(Stop.class);
     private static final String EXITS = Type.getInternalName(Exits.class);
@@ -27,7 +27,7 @@ final class Weaver extends ClassVisitor {
     }
 
     /** Returns the class with the checks woven in. */
-    static byte[] weave(byte[] bytecode) {
+    public static byte[] weave(byte[] bytecode) {
         ClassReader reader = new ClassReader(bytecode);
         ClassWriter writer = new ClassWriter(reader, 0);
         reader.accept(new Weaver(writer), 0);

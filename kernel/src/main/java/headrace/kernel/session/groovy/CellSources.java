@@ -10,12 +10,18 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The texts of the cells that have run, by the names of the files that Groovy believes they are. */
+/** The texts of the cells that have run, by the names of the files that their compilers believe they are. */
 final class CellSources {
     private static final int MOST_CALLS = 10;
+    private static final String GROOVY = ".groovy";
     private static final Pattern MACHINERY = Pattern.compile(
             "jdk\\.|sun\\.|java\\.lang\\.(invoke|reflect)\\.|groovy\\.|org\\.(codehaus|apache)\\.groovy\\.");
-    private static final Pattern CLASS = Pattern.compile("\\b((?:Cell|Aside)_\\d+)(?:\\.groovy|\\$_\\w+)?\\b");
+    private static final Pattern CLASS =
+            Pattern.compile("\\b(?:cells\\d*\\.)?((?:Cell|Aside)_\\d+)(?:\\.groovy|\\$_\\w+)?\\b");
+
+    /** What the compilers put before the name of a class of the user's. */
+    private static final Pattern FRONT =
+            Pattern.compile("\\bcells\\d*\\.(?=\\w)|\\bREPL\\.\\$JShell\\$\\w+[$.](?=\\w)");
 
     /**
      * The text of a cell.
@@ -28,20 +34,54 @@ final class CellSources {
         String line(int number) {
             return code.lines().skip(Math.max(0, number - 1)).findFirst().orElse("");
         }
+
+        /** Returns the line of a place with a caret under it, ready to be shown. */
+        List<String> shown(int offset) {
+            int start = Math.max(0, Math.min(offset, code.length()));
+            int number = 1
+                    + (int) code.substring(0, start)
+                            .chars()
+                            .filter(each -> each == '\n')
+                            .count();
+            int column = start - code.lastIndexOf('\n', start - 1) - 1;
+            String line = line(number);
+            int before = Math.max(0, Math.min(line.length(), column));
+            // tabs stay tabs, so that the caret stands right under them too
+            String caret = line.substring(0, before).replaceAll("[^\\t]", " ") + "^";
+            return List.of(label + ", line " + number + ":", "    " + line, "    " + caret);
+        }
     }
 
-    private final Map<String, Source> byFile = new ConcurrentHashMap<>();
+    /** A file of a compiler: the cell it was made of, and how many lines later a line of it stands there. */
+    private record Made(Source source, int shift) {}
+
+    private final Map<String, Made> byFile = new ConcurrentHashMap<>();
 
     void put(String className, String label, String code) {
-        byFile.put(className + ".groovy", new Source(label, code));
+        byFile.put(className + GROOVY, new Made(new Source(label, code), 0));
+    }
+
+    /** Notes that a file was made of a part of a cell. */
+    void place(String file, String className, int shift) {
+        byFile.put(file, new Made(byFile.get(className + GROOVY).source(), shift));
     }
 
     void remove(String className) {
-        byFile.remove(className + ".groovy");
+        Made gone = byFile.remove(className + GROOVY);
+        byFile.values().removeIf(each -> each.source() == gone.source());
+    }
+
+    /** Returns the cell of a class. */
+    Source of(String className) {
+        return byFile.get(className + GROOVY).source();
     }
 
     /** Returns the cell that was compiled under a file name, if it is one. */
     Optional<Source> ofFile(String file) {
+        return made(file).map(Made::source);
+    }
+
+    private Optional<Made> made(String file) {
         return file == null ? Optional.empty() : Optional.ofNullable(byFile.get(file));
     }
 
@@ -52,10 +92,11 @@ final class CellSources {
         int calls = 0;
         Deque<String> called = new ArrayDeque<>();
         for (StackTraceElement frame : frames) {
-            Optional<Source> source = ofFile(frame.getFileName());
-            String place = frame.getFileName() + ":" + frame.getLineNumber();
-            if (source.isEmpty() || frame.getLineNumber() <= 0 || place.equals(before)) {
-                called.push(frame.getMethodName());
+            Optional<Made> made = made(frame.getFileName());
+            int number = frame.getLineNumber() + made.map(Made::shift).orElse(0);
+            String place = frame.getFileName() + ":" + number;
+            if (made.isEmpty() || frame.getLineNumber() <= 0 || number <= 0 || place.equals(before)) {
+                called.push(frame.getMethodName().equals("<init>") ? simple(frame) : frame.getMethodName());
                 continue;
             }
             before = place;
@@ -63,15 +104,19 @@ final class CellSources {
                 lines.add("… and so on");
                 break;
             }
-            lines.add((calls == 1 ? "" : "called from ") + source.get().label() + ", line " + frame.getLineNumber()
-                    + ":");
-            String line = source.get().line(frame.getLineNumber()).strip();
+            Source source = made.get().source();
+            lines.add((calls == 1 ? "" : "called from ") + source.label() + ", line " + number + ":");
+            String line = source.line(number).strip();
             lines.add("    " + line);
             lines.add("    " + " ".repeat(column(line, called)) + "^");
             called.clear();
             called.push(frame.getMethodName());
         }
         return lines;
+    }
+
+    private static String simple(StackTraceElement frame) {
+        return frame.getClassName().replaceFirst(".*[.$]", "");
     }
 
     /** A frame knows its line alone: the column is that of what the line had called, or else of its beginning. */
@@ -99,10 +144,16 @@ final class CellSources {
         return called;
     }
 
-    /** Returns a message in which the classes that cells are compiled to bear the cells' own names. */
+    /** Returns a message in which the classes that cells are compiled to bear the names that the user gave them. */
     String relabelled(String message) {
-        return CLASS.matcher(message)
+        String cells = CLASS.matcher(message)
                 .replaceAll(found -> Matcher.quoteReplacement(
-                        ofFile(found.group(1) + ".groovy").map(Source::label).orElse(found.group())));
+                        ofFile(found.group(1) + GROOVY).map(Source::label).orElse(found.group())));
+        return bare(cells);
+    }
+
+    /** Returns a text in which the classes of the user's bear their own names alone. */
+    static String bare(String text) {
+        return FRONT.matcher(text).replaceAll("");
     }
 }

@@ -4,6 +4,8 @@ import groovy.lang.Closure;
 import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.cell.Variables;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.codehaus.groovy.runtime.MethodClosure;
 
 /**
@@ -11,6 +13,17 @@ import org.codehaus.groovy.runtime.MethodClosure;
  */
 final class CellValue {
     private CellValue() {}
+
+    /** Returns a bundle in whose text the classes of the user's bear the names that the user gave them. */
+    private static MimeBundle named(MimeBundle bundle) {
+        String text = CellSources.bare(bundle.text());
+        if (text.equals(bundle.text())) {
+            return bundle;
+        }
+        Map<String, String> data = new LinkedHashMap<>(bundle.forms());
+        data.put("text/plain", text);
+        return new MimeBundle(data);
+    }
 
     /** Returns what is shown of a value. */
     static MimeBundle shown(Object value, Variables variables) {
@@ -22,6 +35,6 @@ final class CellValue {
             int parameters = closure.getMaximumNumberOfParameters();
             return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
         }
-        return Display.of(value);
+        return named(Display.of(value));
     }
 }

@@ -92,15 +92,7 @@ final class CompileFaults {
         List<String> lines =
                 new ArrayList<>(flaw.map(Flaw::what).orElse(text).lines().toList());
         if (cause.getStartLine() > 0) {
-            int line = 1
-                    + (int) code.substring(0, start)
-                            .chars()
-                            .filter(each -> each == '\n')
-                            .count();
-            int column = start - code.lastIndexOf('\n', start - 1) - 1;
-            lines.add(source.get().label() + ", line " + line + ":");
-            lines.add("    " + source.get().line(line));
-            lines.add("    " + caret(source.get().line(line), column));
+            lines.addAll(source.get().shown(start));
         }
         return lines;
     }
@@ -156,11 +148,5 @@ final class CompileFaults {
         List<String> near = Nearest.to(name, types);
         return "There is no class '" + name + "'"
                 + (near.isEmpty() ? "" : "; the nearest " + (near.size() == 1 ? "is " : "are ") + Nearest.either(near));
-    }
-
-    /** Returns a caret under a column, counted from 0; tabs stay tabs, so that it stands right under them too. */
-    private static String caret(String line, int column) {
-        int before = Math.max(0, Math.min(line.length(), column));
-        return line.substring(0, before).replaceAll("[^\\t]", " ") + "^";
     }
 }

@@ -5,6 +5,9 @@ import groovy.lang.MissingPropertyException;
 import headrace.kernel.session.Fault;
 import headrace.kernel.session.cell.ExitAsked;
 import headrace.kernel.session.cell.Variables;
+import headrace.kernel.session.groovy.CellSources.Source;
+import headrace.kernel.session.java.JavaTrouble;
+import headrace.kernel.session.java.UnfinishedCode;
 import headrace.problem.Refusal;
 import headrace.script.Misspelling;
 import java.io.PrintWriter;
@@ -29,6 +32,7 @@ final class Faults {
     private final CellSources sources;
     private final Variables variables;
     private final Supplier<Set<String>> types;
+    private final Supplier<Source> running;
     private volatile Throwable last;
 
     /**
@@ -36,8 +40,10 @@ final class Faults {
      *
      * @param variables the variables and methods of the session, for what is misspelt or called wrongly
      * @param types answers with the names of the classes that its cells may use
+     * @param running answers with the cell that runs
      */
-    Faults(CellSources sources, Variables variables, Supplier<Set<String>> types) {
+    Faults(CellSources sources, Variables variables, Supplier<Set<String>> types, Supplier<Source> running) {
+        this.running = running;
         this.sources = sources;
         this.variables = variables;
         this.types = types;
@@ -91,7 +97,13 @@ final class Faults {
         if (failure instanceof CompilationFailedException uncompiled) {
             return new CompileFaults(sources, types.get()).of(uncompiled);
         }
+        if (failure instanceof JavaTrouble trouble) {
+            return new JavaFaults(variables, types.get()).of(trouble, running.get());
+        }
         StackTraceElement[] frames = failure.getStackTrace();
+        if (failure instanceof UnfinishedCode unfinished) {
+            return refused(unfinished(unfinished), frames);
+        }
         if (failure instanceof Refusal refusal) {
             return refused(refusal, frames);
         }
@@ -140,7 +152,7 @@ final class Faults {
 
     private static String nameOf(Throwable failure) {
         String simple = failure.getClass().getSimpleName();
-        return simple.isEmpty() ? failure.getClass().getName() : simple;
+        return simple.isEmpty() ? CellSources.bare(failure.getClass().getName()) : simple;
     }
 
     private String messageOf(Throwable failure) {
@@ -164,6 +176,15 @@ final class Faults {
             inner = inner.getCause();
         }
         return inner;
+    }
+
+    private static Refusal unfinished(UnfinishedCode code) {
+        String missing = String.join(" and ", code.missing());
+        return new Refusal(
+                SessionProblem.UNFINISHED_CODE,
+                code.name() + " was used",
+                "It needs " + missing + ", which no cell has defined yet",
+                "Define that and run the cell again");
     }
 
     private static Refusal tooDeep() {

@@ -7,6 +7,7 @@ import headrace.kernel.session.Completeness;
 import headrace.kernel.session.Completion;
 import headrace.kernel.session.Fault;
 import headrace.kernel.session.HistoryEntry;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
@@ -16,6 +17,11 @@ import headrace.kernel.session.assist.Scope;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Compiled;
 import headrace.kernel.session.cell.Variables;
+import headrace.kernel.session.groovy.CellSources.Source;
+import headrace.kernel.session.java.JavaCells;
+import headrace.kernel.session.source.CellText;
+import headrace.problem.Nearest;
+import headrace.problem.Refusal;
 import headrace.script.ScriptFolder;
 import headrace.script.ScriptLanguage;
 import headrace.script.Vocabulary;
@@ -24,6 +30,7 @@ import headrace.units.UnitSystem;
 import headrace.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,7 +40,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.codehaus.groovy.runtime.InvokerHelper;
 
-/** A session whose cells are Groovy with the words of a script. */
+/**
+ * A session whose cells are Groovy or Java, with the words of a script, on the same variables, methods and classes.
+ *
+ * <p>The compiler of Java is woken by the first Java cell, so that a session without one never waits for it.
+ */
 public final class GroovySession implements Session {
     private static final Outcome UNTOLD = new Outcome.Failed(new Fault(
             "Error",
@@ -47,12 +58,16 @@ public final class GroovySession implements Session {
     private final List<HistoryEntry> history = new ArrayList<>();
     private final CellSources sources = new CellSources();
     private final Set<String> places = ConcurrentHashMap.newKeySet();
-    private final Faults faults = new Faults(sources, variables, this::typeNames);
+    private final Faults faults = new Faults(sources, variables, this::typeNames, this::runningText);
     private final Path reads;
     private final ScriptFolder folder;
     private volatile CellThread thread = new CellThread(compiler.loader());
+    private final Language usual;
     private int count;
     private int asides;
+    private final Object waking = new Object();
+    private volatile JavaCells java;
+    private volatile String runningName = "";
     private volatile CellRun running;
 
     /** In which units the cells print: chosen on the cell thread, heeded by what other threads say of variables. */
@@ -60,10 +75,16 @@ public final class GroovySession implements Session {
 
     /** Starts a session that finds and leaves its files in the current folder. */
     public GroovySession() {
-        this(Path.of(""), Path.of(""));
+        this(Language.GROOVY);
     }
 
-    private GroovySession(Path reads, Path writes) {
+    /** Starts a session in the current folder whose cells are in a language unless they say otherwise. */
+    public GroovySession(Language usual) {
+        this(Path.of(""), Path.of(""), usual);
+    }
+
+    private GroovySession(Path reads, Path writes, Language usual) {
+        this.usual = usual;
         this.reads = reads;
         this.folder = ScriptFolder.of(reads, writes);
     }
@@ -75,7 +96,18 @@ public final class GroovySession implements Session {
      * @param writes where its files go
      */
     public static GroovySession in(Path reads, Path writes) {
-        return new GroovySession(reads, writes);
+        return new GroovySession(reads, writes, Language.GROOVY);
+    }
+
+    /**
+     * Starts a session that finds its files in one folder, and in those above it, and leaves its own in another.
+     *
+     * @param reads the folder of the script
+     * @param writes where its files go
+     * @param usual the language of cells that do not say theirs
+     */
+    public static GroovySession in(Path reads, Path writes, Language usual) {
+        return new GroovySession(reads, writes, usual);
     }
 
     /**
@@ -136,7 +168,18 @@ public final class GroovySession implements Session {
         Progress progress = new Progress(run::stopAsked, output, mark + "-" + name);
         Outcome[] outcome = {new Outcome.Done()};
         try {
-            Work.watched(progress, () -> outcome[0] = evaluate(name, code));
+            runningName = name;
+            Throwable[] thrown = {null};
+            Work.watched(progress, () -> {
+                try {
+                    outcome[0] = evaluate(name, code, output);
+                } catch (Throwable failure) {
+                    thrown[0] = failure;
+                }
+            });
+            if (thrown[0] != null) {
+                throw thrown[0];
+            }
         } catch (Throwable thrown) {
             // What is thrown while this is worded, such as when the memory is used up, must not look like success.
             outcome[0] = UNTOLD;
@@ -158,15 +201,65 @@ public final class GroovySession implements Session {
         }
     }
 
-    private Outcome evaluate(String name, String code) {
+    private Outcome evaluate(String name, String cell, Output output) throws Throwable {
+        CellText text = CellText.of(cell, usual);
+        if (text.language().isEmpty()) {
+            throw unknownLanguage(text.named());
+        }
+        return text.isJava() ? evaluateJava(name, text.code(), output) : evaluateGroovy(name, text.code());
+    }
+
+    private Outcome evaluateJava(String name, String code, Output output) throws Throwable {
+        Object value = java().run(code, new JavaCells.Hearer() {
+            @Override
+            public void placed(String file, int shift) {
+                sources.place(file, name, shift);
+            }
+
+            @Override
+            public void note(String sentence) {
+                output.print(sentence + "\n");
+            }
+        });
+        return outcome(value);
+    }
+
+    /** Returns the Java cells, and wakes their compiler if nobody has yet. */
+    private JavaCells java() {
+        synchronized (waking) {
+            if (java == null) {
+                java = JavaCells.over(compiler, variables);
+            }
+            return java;
+        }
+    }
+
+    private Source runningText() {
+        return sources.of(runningName);
+    }
+
+    private static Refusal unknownLanguage(String named) {
+        List<String> languages =
+                Arrays.stream(Language.values()).map(Language::word).toList();
+        return new Refusal(
+                SessionProblem.UNKNOWN_LANGUAGE,
+                "The cell begins with %%" + named,
+                "A cell is " + Nearest.either(languages),
+                Nearest.sentence(Nearest.to(named, languages), "Leave the line out, or write %%java"));
+    }
+
+    private Outcome outcome(Object value) {
+        return value == null ? new Outcome.Done() : new Outcome.Value(CellValue.shown(value, variables));
+    }
+
+    private Outcome evaluateGroovy(String name, String code) {
         Compiled cell = compiler.compile(name, code);
         try {
             Script script = cell.over(variables);
             for (String method : cell.methods()) {
                 variables.keep(method, (Closure<?>) InvokerHelper.getMethodPointer(script, method));
             }
-            Object value = script.run();
-            return value == null ? new Outcome.Done() : new Outcome.Value(CellValue.shown(value, variables));
+            return outcome(script.run());
         } finally {
             compiler.forget(cell);
         }
@@ -182,12 +275,14 @@ public final class GroovySession implements Session {
 
     @Override
     public Completeness completeness(String code) {
-        return CompletenessCheck.of(code);
+        CellText text = CellText.of(code, usual);
+        return text.isJava() ? java().completeness(text.code()) : CompletenessCheck.of(text.code());
     }
 
     @Override
     public Completion complete(String code, int cursor) {
-        return new Completer(scope()).at(code, cursor);
+        CellText text = CellText.of(code, usual);
+        return new Completer(scope()).at(text.code(), cursor);
     }
 
     @Override
@@ -195,7 +290,8 @@ public final class GroovySession implements Session {
         UnitSystem own = UnitSystem.current();
         units.choose();
         try {
-            return new Inspector(scope()).at(code, cursor, detail);
+            CellText text = CellText.of(code, usual);
+            return new Inspector(scope()).at(text.code(), cursor, detail);
         } finally {
             own.choose();
         }
@@ -230,5 +326,8 @@ public final class GroovySession implements Session {
     public void close() {
         interrupt();
         thread.close();
+        if (java != null) {
+            java.close();
+        }
     }
 }

@@ -4,8 +4,12 @@ import headrace.problem.Problem;
 
 /** What can be wrong with the run of a cell itself. */
 public enum SessionProblem implements Problem {
-    /** The cell's text is not Groovy. */
+    /** The cell's text is not of its language. */
     CELL_NOT_UNDERSTOOD,
+    /** The first line of the cell names a language that there is not. */
+    UNKNOWN_LANGUAGE,
+    /** A method or class was used that names what is not defined yet. */
+    UNFINISHED_CODE,
     /** The cell was stopped by its user. */
     CELL_STOPPED,
     /** The cell was told to stop and could not. */

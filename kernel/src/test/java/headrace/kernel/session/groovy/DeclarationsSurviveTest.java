@@ -29,8 +29,21 @@ class DeclarationsSurviveTest extends CellTest {
     }
 
     @Test
-    void only_the_first_value_of_a_typed_variable_is_made_of_its_type() {
-        leadsTo("3.7", "int y = 3", "y = 3.7", "y");
+    void a_typed_variable_keeps_its_type_until_it_is_declared_anew() {
+        leadsTo("3", "int y = 4", "y = 3.7", "y");
+        leadsTo("3.7", "int y = 4", "def y = 2", "y = 3.7", "y");
+        leadsTo("text", "int y = 4", "String y = 'a'", "y = 'te'\ny += 'xt'\ny");
+        leadsTo("[1, 2]", "List l = [1]", "l += 2", "l");
+        leadsTo("true", "Set s = [1, 1]", "s = [2, 2]", "s instanceof Set && s.size() == 1");
+        leadsTo("3", "def (int c, String d) = [1, 'x']", "c = 3.9", "c");
+    }
+
+    @Test
+    void a_typed_variable_refuses_what_cannot_be_made_of_its_type() {
+        value("int y = 3\nFlow q = 3.m3ph");
+        for (String wrong : new String[] {"y = 'a lot'", "y = null", "q = 3.m"}) {
+            assertEquals("GroovyCastException", fault(wrong).name(), wrong);
+        }
     }
 
     @Test

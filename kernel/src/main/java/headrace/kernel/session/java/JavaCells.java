@@ -1,0 +1,296 @@
+package headrace.kernel.session.java;
+
+import headrace.kernel.session.Completeness;
+import headrace.kernel.session.cell.CellCompiler;
+import headrace.kernel.session.cell.Variables;
+import headrace.kernel.session.java.JavaTrouble.Mistake;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.Diag;
+import jdk.jshell.ErroneousSnippet;
+import jdk.jshell.ExpressionSnippet;
+import jdk.jshell.ImportSnippet;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.Snippet.Status;
+import jdk.jshell.Snippet.SubKind;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
+import jdk.jshell.UnresolvedReferenceException;
+import jdk.jshell.VarSnippet;
+
+/** The Java cells of one session. One thread runs cells; any may ask about a text. */
+public final class JavaCells implements AutoCloseable {
+    /** What every cell imports: the words first, then what a script is likely to need. */
+    private static final List<String> IMPORTS = List.of(
+            "import static headrace.words.Words.*;",
+            "import headrace.units.*;",
+            "import headrace.problem.Refusal;",
+            "import java.util.*;",
+            "import java.util.function.*;",
+            "import java.util.stream.*;",
+            "import java.io.*;",
+            "import java.nio.file.*;");
+
+    private final ReentrantLock lock = new ReentrantLock();
+    private final LiveClasses classes;
+    private final LiveControl control;
+    private final JShell shell;
+    private final CellCompiler groovy;
+    private final Shared shared;
+    private final Map<String, String> met = new HashMap<>();
+
+    /** Hears of a running cell what its text cannot tell. */
+    public interface Hearer {
+        /**
+         * Says where a file of the compiler stands in the cell that runs.
+         *
+         * @param file its name in traces
+         * @param shift how many lines later a line of it stands in the cell
+         */
+        void placed(String file, int shift);
+
+        /** Says what the user must know beside the cell's value. */
+        void note(String sentence);
+    }
+
+    private JavaCells(CellCompiler groovy, Variables variables) {
+        this.groovy = groovy;
+        classes = new LiveClasses(groovy.loader());
+        control = new LiveControl(classes, lock);
+        shell = JShell.builder()
+                .executionEngine(control, null)
+                .fileManager(files -> new LiveFiles(files, this::live))
+                .compilerOptions("-g", "-parameters")
+                .build();
+        shared = new Shared(shell, classes, variables, groovy);
+        groovy.alsoIn(classes);
+    }
+
+    /**
+     * Wakes the compiler, which takes a second.
+     *
+     * @param groovy where Groovy cells leave their classes, and find those of Java cells
+     * @param variables the variables and methods of the session
+     */
+    public static JavaCells over(CellCompiler groovy, Variables variables) {
+        JavaCells made = new JavaCells(groovy, variables);
+        IMPORTS.forEach(made.shell::eval);
+        made.shell.eval("1 + 1").forEach(event -> made.shell.drop(event.snippet()));
+        return made;
+    }
+
+    private Map<String, byte[]> live() {
+        Map<String, byte[]> all = new HashMap<>(groovy.bytecode());
+        all.putAll(classes.words());
+        return all;
+    }
+
+    /**
+     * Runs a cell.
+     *
+     * @return the value of its last expression, or null
+     * @throws Throwable what the cell throws
+     */
+    public Object run(String code, Hearer hearer) throws Throwable {
+        lock.lock();
+        try {
+            List<Piece> pieces = Piece.of(code, shell.sourceCodeAnalysis());
+            Optional<Piece> broken = pieces.stream().filter(Piece::isBroken).findFirst();
+            if (broken.isPresent() && pieces.size() > 1) {
+                evaluate(broken.get(), hearer); // throws, before anything has run
+            }
+            meetGroovyClasses();
+            shared.bring(code);
+            Object value = null;
+            for (Piece piece : pieces) {
+                value = evaluate(piece, hearer);
+            }
+            return value;
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Lets Java see the newest classes that Groovy cells have defined. */
+    private void meetGroovyClasses() {
+        Map<String, String> now = groovy.defined();
+        now.forEach((name, full) -> {
+            boolean ofJava = full.startsWith(LiveClasses.PACKAGE);
+            if (!full.equals(met.put(name, full)) && !ofJava) {
+                shell.eval("import " + full + ";");
+            }
+        });
+    }
+
+    private Object evaluate(Piece piece, Hearer hearer) throws Throwable {
+        control.begin();
+        Shared.Held before = shared.held();
+        List<SnippetEvent> events = shell.eval(piece.source());
+        boolean shown = false;
+        for (SnippetEvent event : events) {
+            place(event, piece, hearer);
+            if (event.causeSnippet() == null) {
+                refuse(event, piece);
+                shown |= isShown(event.snippet());
+            }
+        }
+        shared.learn(events);
+        shared.lost(events, before).forEach(hearer::note);
+        if (control.thrown() != null) {
+            throw thrown(events);
+        }
+        events.forEach(event -> waiting(event, hearer));
+        Object value = control.value();
+        events.stream()
+                .map(SnippetEvent::snippet)
+                .filter(each -> each.subKind() == SubKind.TEMP_VAR_EXPRESSION_SUBKIND && isActive(each))
+                .forEach(shell::drop);
+        return shown ? value : null;
+    }
+
+    private boolean isActive(Snippet snippet) {
+        return shell.status(snippet).isActive();
+    }
+
+    private Throwable thrown(List<SnippetEvent> events) {
+        for (SnippetEvent event : events) {
+            if (event.exception() instanceof UnresolvedReferenceException missing) {
+                List<String> names = shell.unresolvedDependencies(missing.getSnippet())
+                        .map(JavaCells::bare)
+                        .toList();
+                return new UnfinishedCode(
+                        Shared.nameOf(missing.getSnippet()),
+                        names,
+                        control.thrown().getStackTrace());
+            }
+        }
+        return control.thrown();
+    }
+
+    private static boolean isShown(Snippet snippet) {
+        return snippet.subKind() == SubKind.TEMP_VAR_EXPRESSION_SUBKIND
+                || snippet instanceof ExpressionSnippet && snippet.subKind() != SubKind.ASSIGNMENT_SUBKIND;
+    }
+
+    /** Notes on which lines of the cell the compiler's lines stand. */
+    private void place(SnippetEvent event, Piece piece, Hearer hearer) {
+        Snippet snippet = event.snippet();
+        boolean own = event.causeSnippet() == null;
+        if (!own || snippet instanceof ErroneousSnippet || snippet instanceof ImportSnippet) {
+            return;
+        }
+        SnippetWrapper wrapper = shell.sourceCodeAnalysis().wrapper(snippet);
+        int last = Math.max(
+                0, snippet.source().stripTrailing().replaceFirst(";$", "").length() - 1);
+        int wrapped = wrapper.sourceToWrappedPosition(last);
+        int there = lines(
+                wrapper.wrapped(),
+                Math.max(0, Math.min(wrapped, wrapper.wrapped().length())));
+        int here = piece.firstLine() - 1 + lines(snippet.source(), last);
+        String name = wrapper.fullClassName();
+        hearer.placed(name.substring(name.lastIndexOf('.') + 1) + ".java", here - there);
+    }
+
+    private static int lines(String text, int end) {
+        return (int) text.substring(0, Math.min(end, text.length()))
+                .chars()
+                .filter(each -> each == '\n')
+                .count();
+    }
+
+    private void refuse(SnippetEvent event, Piece piece) {
+        if (event.status() != Status.REJECTED) {
+            return;
+        }
+        List<Mistake> mistakes = shell.diagnostics(event.snippet())
+                .filter(Diag::isError)
+                .map(each -> new Mistake(
+                        each.getCode(),
+                        each.getMessage(Locale.ENGLISH),
+                        piece.start() + (int) Math.max(0, each.getPosition()),
+                        piece.start() + (int) Math.max(0, each.getEndPosition())))
+                .toList();
+        throw new JavaTrouble(
+                mistakes.isEmpty()
+                        ? List.of(new Mistake(
+                                "", "The compiler of Java takes no such code", piece.start(), piece.start()))
+                        : mistakes);
+    }
+
+    /** Says of a definition that it waits for others. */
+    private void waiting(SnippetEvent event, Hearer hearer) {
+        boolean waits =
+                event.status() == Status.RECOVERABLE_DEFINED || event.status() == Status.RECOVERABLE_NOT_DEFINED;
+        if (event.causeSnippet() == null && waits && event.snippet() instanceof DeclarationSnippet definition) {
+            List<String> names = shell.unresolvedDependencies(definition)
+                    .map(JavaCells::bare)
+                    .toList();
+            String missing = names.isEmpty()
+                    ? "what the compiler says is mended: "
+                            + shell.diagnostics(definition)
+                                    .map(each -> each.getMessage(Locale.ENGLISH))
+                                    .findFirst()
+                                    .orElse("")
+                    : String.join(" and ", names) + (names.size() == 1 ? " is defined" : " are defined");
+            hearer.note(Shared.nameOf(definition) + " can be used once " + missing + ".");
+        }
+    }
+
+    /** Returns what is missing without the word for its kind: {@code price()} for {@code method price()}. */
+    private static String bare(String missing) {
+        return missing.substring(missing.indexOf(' ') + 1);
+    }
+
+    /** Returns whether code could run as it stands. */
+    public Completeness completeness(String code) {
+        lock.lock();
+        try {
+            return Piece.completeness(code, shell.sourceCodeAnalysis());
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /**
+     * Returns the names that the compiler knows to be possible at a place, such as the members of what a call returns.
+     */
+    public List<String> suggestions(String code, int cursor) {
+        lock.lock();
+        try {
+            return shell.sourceCodeAnalysis().completionSuggestions(code, cursor, new int[1]).stream()
+                    .map(SourceCodeAnalysis.Suggestion::continuation)
+                    .distinct()
+                    .toList();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Returns the static types of the variables of Java cells, by their names. */
+    public Map<String, String> types() {
+        Map<String, String> types = new HashMap<>();
+        lock.lock();
+        try {
+            for (VarSnippet each : new ArrayList<>(shell.variables().toList())) {
+                types.put(each.name(), each.typeName());
+            }
+        } finally {
+            lock.unlock();
+        }
+        return types;
+    }
+
+    @Override
+    public void close() {
+        shared.end();
+        shell.close();
+    }
+}

@@ -1,0 +1,65 @@
+package headrace.kernel.session.java;
+
+import headrace.kernel.session.Completeness;
+import headrace.kernel.session.Completeness.State;
+import headrace.kernel.session.source.Indents;
+import java.util.ArrayList;
+import java.util.List;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+
+/**
+ * A piece of a cell that the shell takes at once: a statement, a declaration, an import.
+ *
+ * @param source its text, with the semicolon that the user may leave out
+ * @param start where it begins in the cell
+ * @param firstLine the line of the cell on which its text begins, from 1
+ * @param state whether it can be run
+ */
+record Piece(String source, int start, int firstLine, SourceCodeAnalysis.Completeness state) {
+    /** Divides a cell. What cannot be divided any further because it is broken is the last piece. */
+    static List<Piece> of(String code, SourceCodeAnalysis analysis) {
+        List<Piece> pieces = new ArrayList<>();
+        String rest = code;
+        while (!rest.isBlank()) {
+            CompletionInfo info = analysis.analyzeCompletion(rest);
+            if (info.completeness() == SourceCodeAnalysis.Completeness.EMPTY) {
+                break; // comments
+            }
+            boolean whole = info.completeness().isComplete() && info.source() != null;
+            String source = whole ? info.source() : rest;
+            int start = code.length() - rest.length();
+            int line = 1
+                    + (int) code.substring(0, start)
+                            .chars()
+                            .filter(each -> each == '\n')
+                            .count();
+            pieces.add(new Piece(source, start, line, info.completeness()));
+            rest = whole && info.remaining() != null ? info.remaining() : "";
+        }
+        return pieces;
+    }
+
+    /** Returns whether it can never run as it stands. */
+    boolean isBroken() {
+        return state == SourceCodeAnalysis.Completeness.UNKNOWN
+                || state == SourceCodeAnalysis.Completeness.DEFINITELY_INCOMPLETE;
+    }
+
+    static Completeness completeness(String code, SourceCodeAnalysis analysis) {
+        String rest = code;
+        while (!rest.isBlank()) {
+            CompletionInfo info = analysis.analyzeCompletion(rest);
+            switch (info.completeness()) {
+                case DEFINITELY_INCOMPLETE, CONSIDERED_INCOMPLETE -> {
+                    return new Completeness(State.INCOMPLETE, Indents.after(code));
+                }
+                case UNKNOWN -> {
+                    return new Completeness(State.INVALID, "");
+                }
+                default -> rest = info.remaining() == null ? "" : info.remaining();
+            }
+        }
+        return new Completeness(State.COMPLETE, "");
+    }
+}
