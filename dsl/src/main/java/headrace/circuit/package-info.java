@@ -1,2 +1,2 @@
-/** The closed loop that the pump serves; so far as one system curve. */
+/** The closed loop that the pump serves: one system curve, or named branches that are solved together. */
 package headrace.circuit;
