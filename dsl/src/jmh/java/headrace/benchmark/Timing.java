@@ -34,6 +34,8 @@ public final class Timing {
         all.put("W7c", () -> new FlowFromPower('B'));
         all.put("W7r", () -> new FlowFromPower('r'));
         all.put("W7b", UncertaintyGrid::new);
+        all.put("W8", () -> new Paybacks(false));
+        all.put("W8r", () -> new Paybacks(true));
         all.put("W9", TrendLogs::new);
         all.put("W10", CurveFits::new);
         return all;

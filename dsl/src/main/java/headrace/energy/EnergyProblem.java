@@ -12,7 +12,7 @@ public enum EnergyProblem implements Problem {
     REPEATED_BINS,
     /** A comparison of laws that are not made for one design point, or of none. */
     DESIGN_MISSING,
-    /** An energy price below 0. */
+    /** An energy price below 0: a saving of energy is then a loss of money. */
     NEGATIVE_PRICE,
     /** Hours at no flow, in which the pump stands still. */
     PUMP_OFF,

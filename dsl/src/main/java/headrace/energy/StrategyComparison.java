@@ -28,8 +28,7 @@ import java.util.stream.Collectors;
  *   <dd>Steady state in each bin; one price at every hour, no demand charge. The same flow in each bin for every law: a
  *       law that falls short of its head (noted) would in truth give less flow.
  *   <dt>Errors
- *   <dd>{@link Refusal} with {@code DESIGN_MISSING} or {@code NEGATIVE_PRICE}, and as {@link SteadyState#of} and
- *       {@link OperatingPoint#at}.
+ *   <dd>{@link Refusal} with {@code DESIGN_MISSING}, and as {@link SteadyState#of} and {@link OperatingPoint#at}.
  *   <dt>Source
  *   <dd>Savings are differences of two results of this program, their baseline named beside each.
  * </dl>
@@ -60,7 +59,7 @@ public final class StrategyComparison implements Traced {
      *
      * @param set the pump set
      * @param profile the year, in shares of the flow of the design point
-     * @param price the price of energy, 0 or more
+     * @param price the price of energy; one below 0 is computed and noted
      * @param laws the laws, one at least made for a design point
      */
     public static StrategyComparison of(PumpSet set, LoadProfile profile, EnergyPrice price, List<ControlLaw> laws) {
@@ -72,13 +71,6 @@ public final class StrategyComparison implements Traced {
                     "Asked to compare " + laws.size() + " control laws with " + designs.size() + " design points",
                     "A load profile is in shares of one design flow, so the laws must be made for one design point",
                     "Give every law the same design, and at least one law that has one, such as a fixed speed");
-        }
-        if (price.perKilowattHour().amount() < 0) {
-            throw new Refusal(
-                    EnergyProblem.NEGATIVE_PRICE,
-                    "Asked for a comparison at " + price,
-                    "A price for the whole year must be 0 or more",
-                    "Check the sign");
         }
         return new StrategyComparison(set, designs.iterator().next(), new LawYear.Year(profile, price), laws);
     }
@@ -154,7 +146,7 @@ public final class StrategyComparison implements Traced {
 
     @Override
     public Notes notes() {
-        Notes all = designPoint.notes().and(shortOfDesign());
+        Notes all = designPoint.notes().and(shortOfDesign()).and(paidForTaking());
         all = all.and(constantSpeed.notes()).and(fixedSpeed.notes());
         for (LawYear law : laws) {
             all = all.and(law.notes());
@@ -175,6 +167,14 @@ public final class StrategyComparison implements Traced {
     @Override
     public String toString() {
         return set.curve().name() + " for " + design + ", " + laws.size() + " laws over " + year.profile();
+    }
+
+    private Notes paidForTaking() {
+        return price().perKilowattHour().amount() >= 0
+                ? Notes.NONE
+                : Notes.NONE.with(
+                        EnergyProblem.NEGATIVE_PRICE,
+                        "At " + price() + " the law that takes most costs least, and every saving of energy is a loss");
     }
 
     private Notes shortOfDesign() {

@@ -86,6 +86,11 @@ public final class RandomStreams {
     public void fillNormal(int stream, long from, double[] one, double[] two, int count) {
         fillUniform(stream, from, one, count);
         fillUniform(stream + 1, from, two, count);
+        makeNormal(one, two, count);
+    }
+
+    /** Turns pairs of uniform numbers into pairs of normal ones, in their place. */
+    public static void makeNormal(double[] one, double[] two, int count) {
         for (int i = 0; i < count; i++) {
             one[i] = Math.log(1 - one[i]);
         }

@@ -159,10 +159,19 @@ class StrategyComparisonTest {
         refused(EnergyProblem.DESIGN_MISSING, () -> compare(List.of()));
     }
 
+    /** The energies do not change, so that every cost is -0.01/0.18 of what it was. */
     @Test
-    void is_refused_at_a_price_below_nothing() {
+    void a_price_below_nothing_is_computed_and_noted() {
         EnergyPrice negative = new EnergyPrice(new Money(-0.01, "EUR"));
-        refused(EnergyProblem.NEGATIVE_PRICE, () -> StrategyComparison.of(SET, YEAR, negative, LAWS));
+        StrategyComparison paid = StrategyComparison.of(SET, YEAR, negative, LAWS);
+        assertTrue(paid.notes().has(EnergyProblem.NEGATIVE_PRICE));
+        assertFalse(COMPARISON.notes().has(EnergyProblem.NEGATIVE_PRICE));
+        double cost = COMPARISON.laws().get(0).cost().amount();
+        assertEquals(-0.01 / 0.18 * cost, paid.laws().get(0).cost().amount(), 1e-9 * cost);
+    }
+
+    @Test
+    void a_price_of_nothing_costs_nothing() {
         EnergyPrice free = new EnergyPrice(new Money(0, "EUR"));
         assertEquals(
                 0,

@@ -1,0 +1,2 @@
+/** Tariffs of electricity, and what a year of powers costs under them. */
+package headrace.economics.tariff;
