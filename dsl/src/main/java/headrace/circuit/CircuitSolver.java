@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Solves one circuit again and again, with other demands and closings; what depends on its shape only is done once.
@@ -207,6 +208,13 @@ public final class CircuitSolver implements ClosingPlace {
             throw Circuit.unknownJunction(junction, circuit.junctions());
         }
         return node;
+    }
+
+    @Override
+    public OptionalDouble opening(int link, double cubicMetresPerSecond, double available) {
+        return compiled.opening(link, cubicMetresPerSecond, available)
+                .map(OptionalDouble::of)
+                .orElseGet(OptionalDouble::empty);
     }
 
     @Override

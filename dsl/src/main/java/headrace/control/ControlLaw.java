@@ -1,5 +1,6 @@
 package headrace.control;
 
+import headrace.circuit.Closing;
 import headrace.curve.Duty;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
@@ -8,6 +9,9 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
+import headrace.units.Speed;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -59,6 +63,35 @@ public interface ControlLaw {
                         "Asked for the head of the law '" + name() + "' at " + flow,
                         "It does not make a head of flow alone",
                         "Ask for its steady state with a pump set"));
+    }
+
+    /** Returns whether it looks at more than flow and head at the pump, so that it can be used with a circuit only. */
+    default boolean needsCircuit() {
+        return false;
+    }
+
+    /**
+     * Returns the equation with which it closes a circuit around a pump set, before any limit.
+     *
+     * @param set the pump set, which a law that sets a speed needs for its curve
+     */
+    default Closing closing(PumpSet set) {
+        return Closing.ofFlow(q ->
+                metres(demand(new LoopState(Flow.cubicMetresPerSecond(Math.max(0, q))), set), set, q));
+    }
+
+    /**
+     * Returns the head in m that a demand makes of a pump set.
+     *
+     * @param q the flow in m³/s
+     */
+    static double metres(Demand demand, PumpSet set, double q) {
+        if (demand instanceof Demand.OfHead head) {
+            return head.head().metres();
+        }
+        Speed speed = demand instanceof Demand.OfSpeed of ? of.speed() : set.ratedSpeed();
+        return set.curve()
+                .headMetres(Math.max(0, q), speed.over(set.curve().speed()).value());
     }
 
     /** Returns the limits that are applied after it, beside those of the pump set. */
@@ -145,6 +178,38 @@ public interface ControlLaw {
      */
     static ControlLaw of(String name, Duty design, Function<LoopState, ?> rule) {
         return UserLaw.of(name, Optional.of(design), rule);
+    }
+
+    /**
+     * Returns a law of the user's own that looks at branches of a circuit.
+     *
+     * @param name what it is called
+     * @param design the duty it is made for, if it is made for one
+     * @param branches the names of the branches that it sees
+     * @param rule from the state of the loop to a head or a speed
+     */
+    static ControlLaw of(String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule) {
+        return UserLaw.seeing(name, design, branches, rule);
+    }
+
+    /**
+     * Returns the least head at which every sensor out in the circuit sees what it wants.
+     *
+     * @param design the duty it is made for
+     * @param wanted the head that is wanted across each named branch
+     */
+    static ControlLaw remoteSensors(Duty design, Map<String, Head> wanted) {
+        return new RemoteSensors(design, wanted);
+    }
+
+    /**
+     * Returns the least head at which every demand is met and no valve stands further open than a stroke.
+     *
+     * @param design the duty it is made for
+     * @param greatestOpening the stroke, above 0 and up to 1
+     */
+    static ControlLaw neediestValve(Duty design, Ratio greatestOpening) {
+        return new NeediestValve(design, greatestOpening);
     }
 
     /** Returns a law of the user's own that is made for no duty, and is tried only where it is used. */

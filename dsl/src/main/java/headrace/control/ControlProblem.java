@@ -23,5 +23,9 @@ public enum ControlProblem implements Problem {
     /** A law of the user's own asks for less head as flow rises. */
     LAW_NOT_MONOTONE,
     /** A law that makes no head of flow alone was asked for one. */
-    NO_HEAD_OF_FLOW
+    NO_HEAD_OF_FLOW,
+    /** A law asked for something of the circuit that it does not see. */
+    NOTHING_SEEN_OF_CIRCUIT,
+    /** A law that looks at the circuit was used without one. */
+    LAW_NEEDS_CIRCUIT
 }

@@ -1,5 +1,7 @@
 package headrace.control;
 
+import headrace.circuit.Closing;
+import headrace.circuit.solve.HeadSource;
 import headrace.curve.Duty;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
@@ -67,6 +69,25 @@ record HeadLaw(String shape, Duty forDuty, Head minimumHead, double exponent) im
     @Override
     public Optional<Head> requiredHead(Flow flow) {
         return Optional.of(curveAt(new LoopState(flow).flow()));
+    }
+
+    @Override
+    public Closing closing(PumpSet set) {
+        double low = minimumHead.metres();
+        double rise = forDuty.head().metres() - low;
+        double designFlow = forDuty.flow().si();
+        return Closing.ofFlow(new HeadSource() {
+            @Override
+            public double metresAt(double q) {
+                return low + rise * Math.pow(Math.max(0, q) / designFlow, exponent);
+            }
+
+            @Override
+            public double slopeAt(double q) {
+                double fraction = Math.max(0, q) / designFlow;
+                return rise * exponent * Math.pow(fraction, exponent - 1) / designFlow;
+            }
+        });
     }
 
     private Head curveAt(Flow flow) {

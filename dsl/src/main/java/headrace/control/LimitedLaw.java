@@ -1,5 +1,6 @@
 package headrace.control;
 
+import headrace.circuit.Closing;
 import headrace.curve.Duty;
 import headrace.problem.Notes;
 import headrace.pump.PumpSet;
@@ -43,6 +44,16 @@ record LimitedLaw(ControlLaw law, LawLimits limits) implements ControlLaw {
     @Override
     public Optional<Head> requiredHead(Flow flow) {
         return law.requiredHead(limits.pumped(flow));
+    }
+
+    @Override
+    public boolean needsCircuit() {
+        return law.needsCircuit();
+    }
+
+    @Override
+    public Closing closing(PumpSet set) {
+        return law.closing(set);
     }
 
     @Override

@@ -61,16 +61,21 @@ public record SteadyState(
      * @param flow the flow that the circuit asks for; what the pump moves differs where the law limits it
      */
     public static SteadyState of(ControlLaw law, PumpSet set, Flow flow) {
+        PumpSet limited = new LimitsAfterLaw(law, set).set();
+        return met(law, set, flow, law.demand(new LoopState(law.limits().pumped(flow)), limited));
+    }
+
+    /** Returns the steady state of a pump set of which a law asks this. */
+    static SteadyState met(ControlLaw law, PumpSet set, Flow flow, Demand demand) {
         LimitsAfterLaw limits = new LimitsAfterLaw(law, set);
-        SteadyState state = beforePower(law, limits.set(), law.limits().pumped(flow));
+        SteadyState state = beforePower(law, limits.set(), law.limits().pumped(flow), demand);
         if (limits.takesTooMuch(state.point)) {
             state = heldToPower(state, limits.slower(state.point));
         }
         return state.with(limits.ofFlow(flow).and(law.notes()));
     }
 
-    private static SteadyState beforePower(ControlLaw law, PumpSet set, Flow flow) {
-        Demand demand = law.demand(new LoopState(flow), set);
+    private static SteadyState beforePower(ControlLaw law, PumpSet set, Flow flow, Demand demand) {
         if (demand instanceof Demand.OfHead head) {
             return forHead(law, set, flow, head.head());
         }

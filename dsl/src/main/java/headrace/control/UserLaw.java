@@ -1,5 +1,6 @@
 package headrace.control;
 
+import headrace.circuit.Closing;
 import headrace.curve.Duty;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
@@ -8,6 +9,7 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Length;
 import headrace.units.Speed;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -24,20 +26,29 @@ final class UserLaw implements ControlLaw {
 
     private final String name;
     private final Optional<Duty> design;
+    private final List<String> branches;
     private final Function<LoopState, ?> rule;
     private final Notes notes;
 
-    private UserLaw(String name, Optional<Duty> design, Function<LoopState, ?> rule, Notes notes) {
+    private UserLaw(
+            String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule, Notes notes) {
         this.name = name;
         this.design = design;
+        this.branches = branches;
         this.rule = rule;
         this.notes = notes;
     }
 
     static UserLaw of(String name, Optional<Duty> design, Function<LoopState, ?> rule) {
-        UserLaw unasked = new UserLaw(name, design, rule, Notes.NONE);
-        return design.map(duty -> new UserLaw(name, design, rule, unasked.tried(duty)))
+        UserLaw unasked = new UserLaw(name, design, List.of(), rule, Notes.NONE);
+        return design.map(duty -> new UserLaw(name, design, List.of(), rule, unasked.tried(duty)))
                 .orElse(unasked);
+    }
+
+    static UserLaw seeing(String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule) {
+        return branches.isEmpty()
+                ? of(name, design, rule)
+                : new UserLaw(name, design, List.copyOf(branches), rule, Notes.NONE);
     }
 
     @Override
@@ -52,7 +63,9 @@ final class UserLaw implements ControlLaw {
 
     @Override
     public Set<Observed> observes() {
-        return Set.of(Observed.FLOW, Observed.PUMP_HEAD);
+        return branches.isEmpty()
+                ? Set.of(Observed.FLOW, Observed.PUMP_HEAD)
+                : Set.of(Observed.FLOW, Observed.PUMP_HEAD, Observed.BRANCH_HEAD, Observed.VALVE_OPENING);
     }
 
     @Override
@@ -66,12 +79,35 @@ final class UserLaw implements ControlLaw {
     }
 
     @Override
+    public boolean needsCircuit() {
+        return !branches.isEmpty();
+    }
+
+    @Override
     public Demand demand(LoopState state, PumpSet set) {
         return answer(state);
     }
 
     @Override
+    public Closing closing(PumpSet set) {
+        if (branches.isEmpty()) {
+            return ControlLaw.super.closing(set);
+        }
+        return place -> {
+            SeenBranches seen = new SeenBranches(name, branches, place);
+            return loop -> {
+                Flow flow = Flow.cubicMetresPerSecond(Math.max(0, loop.flow()));
+                Demand demand = answer(new LoopState(flow, Optional.of(seen.in(loop))));
+                return ControlLaw.metres(demand, set, loop.flow());
+            };
+        };
+    }
+
+    @Override
     public Optional<Head> requiredHead(Flow flow) {
+        if (needsCircuit()) {
+            return Optional.empty();
+        }
         return answer(new LoopState(flow)) instanceof Demand.OfHead head ? Optional.of(head.head()) : Optional.empty();
     }
 

@@ -3,6 +3,7 @@ package headrace.report;
 import headrace.chart.Chart;
 import headrace.circuit.SystemCurve;
 import headrace.control.ControlLaw;
+import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
 import headrace.curve.CurvePoint;
 import headrace.curve.NpshCurve;
@@ -64,6 +65,7 @@ public final class Reports {
             new Report<>(ControlLaw.class, SetReports::controlLaw),
             new Report<>(OperatingPoint.class, SetReports::operatingPoint),
             new Report<>(SteadyState.class, SetReports::steadyState),
+            new Report<>(LoopOperation.class, LoopReports::operation),
             new Report<>(PumpLimits.class, LimitReports::limits),
             new Report<>(DeadHead.class, LimitReports::deadHead),
             new Report<>(RegionHours.class, LimitReports::hours),

@@ -95,7 +95,7 @@ final class SetReports {
         return composed.shown();
     }
 
-    private static String words(String constants) {
+    static String words(String constants) {
         return constants.replaceAll("[\\[\\]]", "").replace('_', ' ').toLowerCase(java.util.Locale.ROOT);
     }
 

@@ -187,13 +187,18 @@ public final class CircuitWords implements Words {
     public static CircuitSolution flows(Map<String, ?> given, Object circuit, Object head) {
         Choices choices = Choices.of("flows", given, "load", "demands");
         Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of flows");
+        return loop.solve(demands(loop, choices), Closing.head(Wanted.head(head, "the head of flows")));
+    }
+
+    /** Returns what is asked of a circuit: a share of all design flows, and single demands by the branch. */
+    static Demands demands(Circuit loop, Choices choices) {
         Demands demands = loop.designDemands().times(choices.ratio("load", Ratio.of(1)));
         Map<?, ?> single = choices.object("demands", Map.class, Map.of());
         for (Map.Entry<?, ?> one : single.entrySet()) {
             String name = String.valueOf(one.getKey());
             demands = demands.with(name, Wanted.flow(one.getValue(), "the demand of '" + name + "'"));
         }
-        return loop.solve(demands, Closing.head(Wanted.head(head, "the head of flows")));
+        return demands;
     }
 
     private static Liquid liquid(Object given, String word) {

@@ -1,14 +1,20 @@
 package headrace.script;
 
+import headrace.circuit.Circuit;
 import headrace.control.ControlLaw;
 import headrace.control.LawLimits;
+import headrace.control.LoopOperation;
 import headrace.control.LoopState;
 import headrace.curve.Duty;
 import headrace.units.Flow;
+import headrace.units.Head;
 import headrace.units.Kind;
 import headrace.units.Power;
 import headrace.units.Quantity;
+import headrace.units.Ratio;
 import headrace.units.Speed;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -24,6 +30,12 @@ public final class LawWords implements Words {
                     + " It is tried from no flow to 120 % of design flow before it is taken.";
     private static final String OWN_EXAMPLE =
             "law('night', design: design) { now -> now.flow < 20.m3ph ? 5.m : 6.m + 10.m * (now.flow / design.flow) }";
+    private static final String NEEDIEST =
+            "The pump gives the least head at which every demand is met and no valve stands"
+                    + " further open than chosen.";
+    private static final String SETTLE =
+            "Where pump set, control law and circuit settle together: flow, head, speed and"
+                    + " power of the pump, and how each branch stands.";
     private static final String LIMITED = "A control law with limits after it, beside those of the pump set.";
     private static final String LIMITED_EXAMPLE =
             "limited(constantHead(design), greatestPower: 3.kW, leastFlow: 12.m3ph)";
@@ -58,10 +70,20 @@ public final class LawWords implements Words {
     @Word(
             help = OWN,
             example = OWN_EXAMPLE,
-            choices = "design: the duty it is made for; without one it is tried only where it is used")
+            choices = {
+                "design: the duty it is made for; without one it is tried only where it is used",
+                "observes: a list of the branches whose head, flow and opening it sees as now.head('attic')"
+            })
     public static ControlLaw law(Map<String, ?> given, Object name, Function<LoopState, ?> rule) {
-        Choices choices = Choices.of("law", given, "design");
+        Choices choices = Choices.of("law", given, "design", "observes");
         String called = called(name);
+        if (choices.has("observes")) {
+            List<String> branches = choices.object("observes", List.class).stream()
+                    .map(String::valueOf)
+                    .toList();
+            return ControlLaw.of(
+                    called, Optional.ofNullable(choices.object("design", Duty.class, null)), branches, rule);
+        }
         return choices.has("design")
                 ? ControlLaw.of(called, choices.object("design", Duty.class), rule)
                 : ControlLaw.of(called, rule);
@@ -71,6 +93,58 @@ public final class LawWords implements Words {
     @Word(help = OWN, example = "law('night') { now -> now.flow < 20.m3ph ? 5.m : 12.m }")
     public static ControlLaw law(Object name, Function<LoopState, ?> rule) {
         return ControlLaw.of(called(name), rule);
+    }
+
+    /** Makes the law of remote sensors. */
+    @Word(
+            help = "Sensors out in the circuit: the pump gives the least head at which each branch has what is wanted.",
+            example = "remoteSensors(design, attic: 5.m)",
+            choices = "anyBranch: the head wanted across the branch of that name")
+    public static ControlLaw remoteSensors(Map<String, ?> wanted, Object design) {
+        Map<String, Head> heads = new LinkedHashMap<>();
+        wanted.forEach(
+                (branch, head) -> heads.put(branch, Wanted.head(head, "the head wanted across '" + branch + "'")));
+        return ControlLaw.remoteSensors(ControlWords.point(design, "remoteSensors"), heads);
+    }
+
+    /** Makes the law of the neediest valve. */
+    @Word(help = NEEDIEST, example = "neediestValve(design)")
+    public static ControlLaw neediestValve(Object design) {
+        return neediestValve(Map.of(), design);
+    }
+
+    /** Makes the law of the neediest valve. */
+    @Word(
+            help = NEEDIEST,
+            example = "neediestValve(design, opening: 90.percent)",
+            choices = "opening: how far the neediest valve may stand open; 95 % unless chosen")
+    public static ControlLaw neediestValve(Map<String, ?> given, Object design) {
+        Choices choices = Choices.of("neediestValve", given, "opening");
+        return ControlLaw.neediestValve(
+                ControlWords.point(design, "neediestValve"), choices.ratio("opening", Ratio.percent(95)));
+    }
+
+    /** Lets pump, law and circuit settle. */
+    @Word(help = SETTLE, example = "settle(set, quadratic(design, minimumHead: 35.percent), loop)")
+    public static LoopOperation settle(Object set, Object law, Object circuit) {
+        return settle(Map.of(), set, law, circuit);
+    }
+
+    /** Lets pump, law and circuit settle. */
+    @Word(
+            help = SETTLE,
+            example = "settle(set, neediestValve(design), loop, load: 60.percent, demands: [attic: 0.m3ph])",
+            choices = {
+                "load: the share of its design flow that is asked of each branch; all of it unless chosen",
+                "demands: the flow of single branches by their names"
+            })
+    public static LoopOperation settle(Map<String, ?> given, Object set, Object law, Object circuit) {
+        Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of settle");
+        return LoopOperation.of(
+                Wanted.object(ControlLaw.class, law, "the law of settle"),
+                ControlWords.set(set, "settle"),
+                loop,
+                CircuitWords.demands(loop, Choices.of("settle", given, "load", "demands")));
     }
 
     /** Puts limits after a law. */

@@ -1,0 +1,221 @@
+package headrace.control;
+
+import static headrace.pump.KnownPump.SPEED;
+import static headrace.pump.KnownPump.m3ph;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.circuit.Branch;
+import headrace.circuit.BranchState;
+import headrace.circuit.Circuit;
+import headrace.circuit.Demands;
+import headrace.circuit.part.Drop;
+import headrace.circuit.part.PlantResistance;
+import headrace.curve.Duty;
+import headrace.drive.SeparateLosses;
+import headrace.problem.Refusal;
+import headrace.pump.KnownPump;
+import headrace.pump.PumpSet;
+import headrace.units.Flow;
+import headrace.units.Head;
+import headrace.units.Power;
+import headrace.units.Ratio;
+import headrace.units.Speed;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A plant of 8 m at 80 m³/h; near takes 4 m at 40 m³/h; a main of 3 m and far of 5 m at 40 m³/h. All losses go with the
+ * square of flow, so that every number here is worked by hand; the pump gives 40·s² − 0.0025·Q² m.
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class LoopOperationTest {
+    private static final Duty DESIGN = new Duty(m3ph(80), Head.metres(16));
+    private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED);
+    private static final Circuit LOOP = Circuit.of(
+            KnownPump.WATER,
+            "supply",
+            "return",
+            Branch.of("plant", "supply", "first tap", loss("chiller", 80, 8)),
+            Branch.terminal("near", "first tap", "return", m3ph(40), loss("near coil", 40, 4)),
+            Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
+            Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
+
+    @Test
+    void a_law_of_flow_that_gives_enough_delivers_every_demand() {
+        LoopOperation run = run(ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(20))), 40, 40);
+        assertEquals(80, run.circuit().flow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(20, run.circuit().head().metres(), 1e-9);
+        assertEquals(
+                Math.sqrt(0.9), run.pump().orElseThrow().point().speedRatio().value(), 1e-9);
+        assertTrue(run.circuit().starvedBranches().isEmpty());
+    }
+
+    /** Far alone needs 2 + 3 + 5 = 10 m; 4 + 12·(q/80)² = 0.00625·q² gives q = √(4/0.004375). */
+    @Test
+    void a_law_that_gives_too_little_starves_the_branch_that_it_cannot_see() {
+        LoopOperation run = run(ControlLaw.quadratic(DESIGN, Ratio.percent(25)), 0, 40);
+        double q = Math.sqrt(4 / 0.004375);
+        assertEquals(q, run.circuit().flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(0.00625 * q * q, run.circuit().head().metres(), 1e-7);
+        BranchState far = run.circuit().branch("far");
+        assertEquals(q / 40, far.delivered().value(), 1e-9);
+        assertEquals(5 - 0.003125 * q * q, far.missing().metres(), 1e-7);
+        assertEquals(
+                run.circuit().head().metres(),
+                run.pump().orElseThrow().point().head().metres(),
+                1e-7);
+    }
+
+    /** 8·(60/80)² + 3·(20/40)² + 5 m. */
+    @Test
+    void a_remote_sensor_gets_the_head_that_it_wants_and_no_more() {
+        LoopOperation run = run(ControlLaw.remoteSensors(DESIGN, Map.of("far", Head.metres(5))), 40, 20);
+        assertEquals(10.25, run.circuit().head().metres(), 1e-7);
+        assertEquals(5, run.circuit().branch("far").available().metres(), 1e-7);
+        assertEquals(10.25, run.pump().orElseThrow().point().head().metres(), 1e-7);
+    }
+
+    /** Near wants 5 m: 4.5 + 5; far wants 3 m: 4.5 + 0.75 + 3. The greater decides. */
+    @Test
+    void of_several_sensors_the_one_that_lacks_most_decides() {
+        LoopOperation run =
+                run(ControlLaw.remoteSensors(DESIGN, Map.of("near", Head.metres(5), "far", Head.metres(3))), 40, 20);
+        assertEquals(9.5, run.circuit().head().metres(), 1e-7);
+    }
+
+    /** Near needs 4 + 4.5 m, far 1.25 + 0.75 + 4.5 m. */
+    @Test
+    void the_neediest_valve_takes_the_least_head_that_serves_all() {
+        LoopOperation run = run(ControlLaw.neediestValve(DESIGN, Ratio.percent(100)), 40, 20);
+        assertEquals(8.5, run.circuit().head().metres(), 1e-7);
+        assertTrue(run.circuit().starvedBranches().isEmpty());
+    }
+
+    @Test
+    void an_own_law_that_looks_at_a_branch_does_what_a_sensor_there_does() {
+        ControlLaw own = ControlLaw.of(
+                "own sensor",
+                Optional.of(DESIGN),
+                List.of("far"),
+                now -> now.pumpHead().plus(Head.metres(5)).minus(now.head("far")));
+        assertEquals(10.25, run(own, 40, 20).circuit().head().metres(), 1e-7);
+    }
+
+    @Test
+    void an_own_law_sees_only_what_it_says_that_it_observes() {
+        ControlLaw own = ControlLaw.of("own", Optional.of(DESIGN), List.of("far"), now -> now.head("near"));
+        Refusal refusal = assertThrows(Refusal.class, () -> run(own, 40, 20));
+        assertEquals(ControlProblem.NOTHING_SEEN_OF_CIRCUIT, refusal.problem());
+        ControlLaw blind = ControlLaw.of("blind", now -> now.head("near"));
+        assertEquals(
+                ControlProblem.NOTHING_SEEN_OF_CIRCUIT,
+                assertThrows(Refusal.class, () -> run(blind, 40, 20)).problem());
+    }
+
+    @Test
+    void a_law_that_looks_at_the_circuit_is_refused_without_one() {
+        ControlLaw law = ControlLaw.neediestValve(DESIGN, Ratio.percent(90));
+        Refusal refusal = assertThrows(Refusal.class, () -> SteadyState.of(law, SET, m3ph(40)));
+        assertEquals(ControlProblem.LAW_NEEDS_CIRCUIT, refusal.problem());
+    }
+
+    /** 40 − 0.0025·q² = 0.00625·q². */
+    @Test
+    void at_constant_speed_the_pump_rides_its_curve_into_the_open_circuit() {
+        LoopOperation run = run(ControlLaw.constantSpeed(), 0, 200);
+        assertEquals(Math.sqrt(40 / 0.00875), run.circuit().flow().toCubicMetresPerHour(), 1e-7);
+        assertTrue(run.pump().orElseThrow().asked().isEmpty());
+    }
+
+    /** At 60 % of its speed the pump gives 14.4 − 1 = 13.4 m at 20 m³/h. */
+    @Test
+    void at_its_least_speed_the_pump_gives_more_than_the_law_asks_for() {
+        PumpSet slow = SET.withMinimumSpeed(SPEED.times(0.6));
+        LoopOperation run = LoopOperation.of(
+                ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(8))), slow, LOOP, demands(20, 0));
+        assertEquals(13.4, run.circuit().head().metres(), 1e-9);
+        assertEquals(20, run.circuit().flow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(SteadyState.Limit.MINIMUM_SPEED, run.pump().orElseThrow().limit());
+        assertEquals(5.4, run.excessHead().orElseThrow().metres(), 1e-9);
+    }
+
+    /** Both open: near 0.0025, far 0.005 in parallel behind 0.00125; 10 − 0.0025·q² = k·q². */
+    @Test
+    void at_its_greatest_speed_the_pump_falls_short_and_every_branch_gets_less() {
+        PumpSet half = SET.withMaximumSpeed(SPEED.times(0.5));
+        LoopOperation run = LoopOperation.of(
+                ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(20))), half, LOOP, demands(40, 40));
+        double both = 1 / Math.sqrt(0.0025) + 1 / Math.sqrt(0.005);
+        double q = Math.sqrt(10 / (0.0025 + 0.00125 + 1 / (both * both)));
+        assertEquals(q, run.circuit().flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(SteadyState.Limit.MAXIMUM_SPEED, run.pump().orElseThrow().limit());
+        assertEquals(List.of("far", "near"), run.circuit().starvedBranches());
+    }
+
+    /** At 60 m³/h both are open: 60²·k as above. */
+    @Test
+    void a_greatest_flow_is_kept_and_said() {
+        ControlLaw law = ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(20)))
+                .within(flows(Optional.empty(), Optional.of(m3ph(60))));
+        LoopOperation run = run(law, 40, 40);
+        double both = 1 / Math.sqrt(0.0025) + 1 / Math.sqrt(0.005);
+        assertEquals(60, run.circuit().flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(3600 * (0.00125 + 1 / (both * both)), run.circuit().head().metres(), 1e-6);
+        assertTrue(run.notes().has(ControlProblem.MAXIMUM_FLOW_REACHED));
+    }
+
+    /** The law gives 8 + 8·50/80 = 13 m at the 50 m³/h that the pump keeps moving; the circuit takes 20 of them. */
+    @Test
+    void a_least_flow_goes_through_the_pump_and_the_rest_through_a_bypass() {
+        ControlLaw law =
+                ControlLaw.linear(DESIGN, Ratio.percent(50)).within(flows(Optional.of(m3ph(50)), Optional.empty()));
+        LoopOperation run = run(law, 20, 0);
+        assertEquals(20, run.circuit().flow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(13, run.circuit().head().metres(), 1e-9);
+        assertEquals(50, run.pump().orElseThrow().point().flow().toCubicMetresPerHour(), 1e-9);
+        assertEquals(13, run.pump().orElseThrow().point().head().metres(), 1e-9);
+    }
+
+    @Test
+    void a_greatest_power_is_part_of_the_solve() {
+        ControlLaw constant = ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(20)));
+        Power free = run(constant, 40, 40).pump().orElseThrow().point().wirePower();
+        LawLimits limits = new LawLimits(
+                Optional.empty(), Optional.empty(), Optional.of(free.times(0.6)), Optional.empty(), Optional.empty());
+        LoopOperation run = run(constant.within(limits), 40, 40);
+        SteadyState pump = run.pump().orElseThrow();
+        assertEquals(0.6 * free.watts(), pump.point().wirePower().watts(), 1e-6 * free.watts());
+        assertEquals(run.circuit().head().metres(), pump.point().head().metres(), 1e-6);
+        assertTrue(run.circuit().starvedBranches().contains("far"));
+    }
+
+    @Test
+    void where_nothing_is_asked_the_pump_stands_still() {
+        LoopOperation run = run(ControlLaw.constantHead(DESIGN), 0, 0);
+        assertTrue(run.pump().isEmpty());
+        assertEquals(0, run.circuit().flow().si());
+    }
+
+    private static LoopOperation run(ControlLaw law, double near, double far) {
+        return LoopOperation.of(law, SET, LOOP, demands(near, far));
+    }
+
+    private static Demands demands(double near, double far) {
+        return new Demands(Map.of("near", m3ph(near), "far", m3ph(far)));
+    }
+
+    private static LawLimits flows(Optional<Flow> least, Optional<Flow> greatest) {
+        Optional<Speed> none = Optional.empty();
+        return new LawLimits(none, none, Optional.empty(), least, greatest);
+    }
+
+    private static PlantResistance loss(String name, double flow, double metres) {
+        return PlantResistance.of(name, Drop.of(m3ph(flow), Head.metres(metres)));
+    }
+}
