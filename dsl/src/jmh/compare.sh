@@ -13,7 +13,7 @@ set -euo pipefail
 reference=$(cd "$1" && pwd)
 rounds=${2:-3}
 shift $(($# > 1 ? 2 : 1))
-workloads=${*:-W1 W2 W3 W4 W5 W6 W8 W9 W10}
+workloads=${*:-W1 W2 W3 W4 W5 W6 W7 W8 W9 W10}
 
 cd "$(dirname "$0")/../../.."
 mvn -q -B -pl dsl -Pbenchmarks -Dspotless.check.skip=true test-compile dependency:build-classpath \

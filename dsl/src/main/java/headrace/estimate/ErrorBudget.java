@@ -55,7 +55,7 @@ public final class ErrorBudget {
      */
     public record Part(Cause cause, double relative, double fixed) {
         /** Returns the standard uncertainty in SI at a value. */
-        double standard(double value) {
+        public double standard(double value) {
             double width = Math.hypot(relative * value, fixed);
             return cause.rectangular() ? width / Math.sqrt(3) : width;
         }

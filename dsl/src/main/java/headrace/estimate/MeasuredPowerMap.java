@@ -271,6 +271,16 @@ public final class MeasuredPowerMap implements PowerMap {
     }
 
     @Override
+    public double movedWatts(double wireWatts, double s) {
+        return wireWatts;
+    }
+
+    @Override
+    public double unmovedWattsAt(double q, double s) {
+        return measured(q, s);
+    }
+
+    @Override
     public boolean knowsShaft() {
         return false;
     }

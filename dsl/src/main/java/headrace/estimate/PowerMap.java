@@ -51,6 +51,15 @@ public sealed interface PowerMap extends Traced permits ThroughLosses, MeasuredP
     /** Returns whether shaft power is known apart from wire power. */
     boolean knowsShaft();
 
+    /**
+     * Returns the power in W that the factors move, for a wire power in W: the shaft power, or the wire power itself
+     * where the map was measured there. Minus infinity where less was read than is lost without load.
+     */
+    double movedWatts(double wireWatts, double s);
+
+    /** Returns the power in W that the factors move as it was before them, at a flow. */
+    double unmovedWattsAt(double q, double s);
+
     /** Returns the head in m. */
     double headMetres(double q, double s);
 

@@ -118,6 +118,16 @@ public final class ThroughLosses implements PowerMap {
     }
 
     @Override
+    public double movedWatts(double wireWatts, double s) {
+        return train.shaftWatts(wireWatts, s * ofRated);
+    }
+
+    @Override
+    public double unmovedWattsAt(double q, double s) {
+        return curve.shaftWatts(q, s);
+    }
+
+    @Override
     public boolean knowsShaft() {
         return true;
     }

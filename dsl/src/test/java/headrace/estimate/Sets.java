@@ -18,12 +18,12 @@ import headrace.units.Temperature;
 
 /** Invented pump sets for the tests of estimates. */
 public final class Sets {
-    static final Speed SPEED = Speed.revolutionsPerMinute(1450);
+    public static final Speed SPEED = Speed.revolutionsPerMinute(1450);
     static final Liquid WATER = Liquid.water(Temperature.celsius(20));
 
     private Sets() {}
 
-    static Flow m3ph(double value) {
+    public static Flow m3ph(double value) {
         return Flow.cubicMetresPerHour(value);
     }
 
@@ -56,12 +56,12 @@ public final class Sets {
         return set(turning(), LossModel.named("separate"));
     }
 
-    static FlowEstimator estimator(ErrorBudget errors) {
+    public static FlowEstimator estimator(ErrorBudget errors) {
         return FlowEstimator.of(ThroughLosses.of(set()), errors);
     }
 
     /** Power 1 %, speed 0.2 %, head 1 %, the power of the map within 2 % and its head within 1 %. */
-    static ErrorBudget usual() {
+    public static ErrorBudget usual() {
         return ErrorBudget.NONE
                 .with(Cause.POWER_READING, 0.01, 0)
                 .with(Cause.SPEED_READING, 0.002, 0)
