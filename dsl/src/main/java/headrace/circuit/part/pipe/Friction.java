@@ -36,6 +36,9 @@ public final class Friction {
     /** 2/ln 10: so the common logarithm, doubled, of the natural one. */
     private static final double TWICE_LG = 2 / Math.log(10);
 
+    /** A step of this share of the root leaves an error of its cube. */
+    private static final double NEAR = 2e-5;
+
     private static final double ROUGH = 3.7;
     private static final double SMOOTH = 2.51;
 
@@ -89,13 +92,33 @@ public final class Friction {
                 + t * (1 - 3 * u) * turbulentSlope;
     }
 
-    /** Two of Halley's steps, each cubing the error, leave of the 2 % of the start less than rounding. */
     private double colebrook(double reynolds) {
-        double smooth = SMOOTH / reynolds;
-        double x = -0.9 * TWICE_LG * Math.log(start + 6.9 / reynolds);
-        x = step(x, smooth);
-        x = step(x, smooth);
+        double x = root(reynolds, 0);
         return 1 / (x * x);
+    }
+
+    /**
+     * Returns {@code 1/√f} of turbulent flow. A step cubes the error: from a start within 2 % two steps leave less than
+     * rounding, from a near guess one does.
+     *
+     * @param guess what it is nearly, or 0 if that is not known
+     */
+    double root(double reynolds, double guess) {
+        double smooth = SMOOTH / reynolds;
+        double x = guess > 0 ? guess : -0.9 * TWICE_LG * Math.log(start + 6.9 / reynolds);
+        double before;
+        do {
+            before = x;
+            x = step(x, smooth);
+        } while (Math.abs(x - before) > NEAR * x);
+        return x;
+    }
+
+    /** Returns {@code Re·df/dRe} of turbulent flow, where {@code root} is {@code 1/√f}. */
+    double relativeSlope(double reynolds, double root) {
+        double smooth = SMOOTH / reynolds;
+        double bend = TWICE_LG * smooth / (rough + smooth * root);
+        return -2 * bend / ((1 + bend) * root * root);
     }
 
     private double step(double x, double smooth) {

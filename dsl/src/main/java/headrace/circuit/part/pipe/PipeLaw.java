@@ -49,6 +49,7 @@ final class PipeLaw implements LinkLaw {
         return perFactor * size * (2 * factor + reynolds * friction.slope(reynolds, factor)) + fittings;
     }
 
+    /** Of turbulent flow the root of the friction factor is remembered. */
     @Override
     public void evaluate(double q, double[] into, int at) {
         double size = Math.abs(q);
@@ -58,8 +59,17 @@ final class PipeLaw implements LinkLaw {
             into[at + 1] = slope(q);
             return;
         }
-        double factor = friction.factor(reynolds);
-        double change = reynolds * friction.slope(reynolds, factor);
+        double factor;
+        double change;
+        if (reynolds >= Friction.TURBULENT) {
+            double root = friction.root(reynolds, into[at + 2]);
+            into[at + 2] = root;
+            factor = 1 / (root * root);
+            change = friction.relativeSlope(reynolds, root);
+        } else {
+            factor = friction.factor(reynolds);
+            change = reynolds * friction.slope(reynolds, factor);
+        }
         into[at] = q * (perFactor * factor * size + linear + square * size);
         into[at + 1] = perFactor * size * (2 * factor + change) + linear + 2 * square * size;
     }
