@@ -36,10 +36,10 @@ final class WithinPump {
 
     /** Returns a closing kept within the limits. */
     Closing keep(Closing closing) {
-        return place -> keep(closing.on(place));
+        return place -> held(closing.on(place));
     }
 
-    private ClosingLaw keep(ClosingLaw law) {
+    private ClosingLaw held(ClosingLaw law) {
         if (law instanceof HeadSource source) {
             return (HeadSource) q -> kept(source.metresAt(q), q);
         }

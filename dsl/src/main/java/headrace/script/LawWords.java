@@ -78,9 +78,8 @@ public final class LawWords implements Words {
         Choices choices = Choices.of("law", given, "design", "observes");
         String called = called(name);
         if (choices.has("observes")) {
-            List<String> branches = choices.object("observes", List.class).stream()
-                    .map(String::valueOf)
-                    .toList();
+            List<?> observed = choices.object("observes", List.class);
+            List<String> branches = observed.stream().map(String::valueOf).toList();
             return ControlLaw.of(
                     called, Optional.ofNullable(choices.object("design", Duty.class, null)), branches, rule);
         }
