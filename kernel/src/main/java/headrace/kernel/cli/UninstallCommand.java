@@ -1,6 +1,7 @@
 package headrace.kernel.cli;
 
 import headrace.kernel.install.Installation;
+import headrace.kernel.session.Language;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,12 +25,15 @@ final class UninstallCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Installation installation = new Installation(where.folder());
-        boolean known = installation.remove();
-        spec.commandLine()
-                .getOut()
-                .println((known ? "Removed the kernel headrace from " : "There is no kernel headrace in ")
-                        + installation.folder() + ".");
+        Installation groovy = new Installation(where.folder());
+        for (Language language : Language.values()) {
+            Installation installation = language == Language.GROOVY ? groovy : groovy.beside(language.kernel());
+            boolean known = installation.remove();
+            spec.commandLine()
+                    .getOut()
+                    .println((known ? "Removed the kernel " : "There is no kernel ") + language.kernel()
+                            + (known ? " from " : " in ") + installation.folder() + ".");
+        }
         return ExitCode.DONE;
     }
 }

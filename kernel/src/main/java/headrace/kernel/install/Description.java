@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What a front end must know to start this kernel.
@@ -13,8 +14,9 @@ import java.util.List;
  *
  * @param command the program and its arguments, each for itself, so that none needs quotes; the front end puts a file
  *     in place of {@code {connection_file}}
+ * @param language the name of the language of its cells
  */
-record Description(List<String> command) {
+record Description(List<String> command, String language) {
     /** Returns the description as front ends read it. */
     String json() {
         StringWriter text = new StringWriter();
@@ -26,8 +28,8 @@ record Description(List<String> command) {
                 out.value(argument);
             }
             out.endArray();
-            out.name("display_name").value("Headrace (Groovy)");
-            out.name("language").value("groovy");
+            out.name("display_name").value("Headrace (" + language + ")");
+            out.name("language").value(language.toLowerCase(Locale.ROOT));
             // a signal would end the process, a message stops the cell
             out.name("interrupt_mode").value("message");
             out.name("metadata").beginObject();

@@ -30,6 +30,7 @@ public final class Installation {
             "-Djava.awt.headless=true");
 
     private final Path folder;
+    private final Path jars;
 
     /**
      * The program that serves as the kernel.
@@ -37,12 +38,23 @@ public final class Installation {
      * @param java the command that starts Java
      * @param classPath its jars and folders of classes
      * @param arguments the main class and its arguments
+     * @param language the name of the language of its cells
      */
-    public record Program(Path java, List<Path> classPath, List<String> arguments) {}
+    public record Program(Path java, List<Path> classPath, List<String> arguments, String language) {}
 
     /** Speaks of the kernel in this folder, whether it is there or not. */
     public Installation(Path folder) {
-        this.folder = folder.toAbsolutePath().normalize();
+        this(folder.toAbsolutePath().normalize(), folder.toAbsolutePath().normalize());
+    }
+
+    private Installation(Path folder, Path jars) {
+        this.folder = folder;
+        this.jars = jars;
+    }
+
+    /** Speaks of a kernel of another name beside this one, which uses the jars of this one. */
+    public Installation beside(String name) {
+        return new Installation(folder.resolveSibling(name), jars);
     }
 
     /** Returns the folder. */
@@ -63,7 +75,7 @@ public final class Installation {
             delete(made);
             Files.createDirectories(made);
             List<String> command = command(program, classPath(program, made));
-            Files.writeString(made.resolve("kernel.json"), new Description(command).json());
+            Files.writeString(made.resolve("kernel.json"), new Description(command, program.language()).json());
             delete(folder);
             Files.move(made, folder);
         } catch (IOException e) {
@@ -89,7 +101,8 @@ public final class Installation {
             boolean recorded = trial.goesWell(with(record, command)) && Files.exists(archive);
             boolean works = recorded && trial.goesWell(with(use, command));
             if (works) {
-                Files.writeString(folder.resolve("kernel.json"), new Description(with(use, command)).json());
+                Files.writeString(
+                        folder.resolve("kernel.json"), new Description(with(use, command), program.language()).json());
             } else {
                 Files.deleteIfExists(archive);
             }
@@ -132,10 +145,12 @@ public final class Installation {
 
     /** Copies the jars into a folder that will become this one. */
     private String classPath(Program program, Path made) throws IOException {
-        Path jars = Files.createDirectories(made.resolve("lib"));
-        for (Path entry : program.classPath()) {
-            if (Files.isRegularFile(entry)) {
-                Files.copy(entry, jars.resolve(entry.getFileName()));
+        if (jars.equals(folder)) {
+            Path lib = Files.createDirectories(made.resolve("lib"));
+            for (Path entry : program.classPath()) {
+                if (Files.isRegularFile(entry)) {
+                    Files.copy(entry, lib.resolve(entry.getFileName()));
+                }
             }
         }
         return installedClassPath(program);
@@ -144,7 +159,7 @@ public final class Installation {
     private String installedClassPath(Program program) {
         return program.classPath().stream()
                 .map(entry -> Files.isRegularFile(entry)
-                        ? folder.resolve("lib").resolve(entry.getFileName()).toString()
+                        ? jars.resolve("lib").resolve(entry.getFileName()).toString()
                         : entry.toString())
                 .collect(Collectors.joining(System.getProperty("path.separator")));
     }
@@ -165,7 +180,8 @@ public final class Installation {
     private Refusal notWritable(IOException e) {
         return new Refusal(
                 InstallProblem.KERNELS_NOT_WRITABLE,
-                "The kernel headrace was to be written to or removed from " + folder + ", which failed (" + e + ")",
+                "The kernel " + folder.getFileName() + " was to be written to or removed from " + folder
+                        + ", which failed (" + e + ")",
                 "Front ends find kernels in the user's own folder for Jupyter and below the prefixes of their"
                         + " environments",
                 "Choose a folder that you can write with --prefix, or leave it out for your own folder");

@@ -35,7 +35,7 @@ public final class Rehearsal {
             """;
 
     /** Cells as most notebooks begin: arithmetic, words, a curve with its chart, a mistake. */
-    static List<String> cells() {
+    public static List<String> cells() {
         return List.of(
                 "1 + 1",
                 "println 'rehearsed'; [1, 2].collect { it * 2 }",
@@ -48,18 +48,33 @@ public final class Rehearsal {
                 MISTAKE);
     }
 
+    /** The same for a kernel of Java cells. */
+    public static List<String> javaCells() {
+        return List.of(
+                "1 + 1",
+                "System.out.println(\"rehearsed\");\nvar list = List.of(1, 2).stream().map(x -> x * 2).toList();\nlist",
+                "int twice(int x) { return 2 * x; }\ntwice(21)",
+                "var flow = m3ph(52);\nflow.times(2)",
+                "record Coil(Flow flow) {}\nnew Coil(flow)",
+                "var design = duty(flow, m(16));\nvar law = quadratic(design, minimumHead(percent(35)));\nlaw",
+                "for (int i = 0; i < 3; i++) { System.out.println(i); }",
+                "nonsense",
+                "throw new IllegalStateException(\"rehearsed\");");
+    }
+
     /**
      * Starts a kernel, visits it and ends it.
      *
      * @param command the command that starts it, with {@code {connection_file}} where the file is to stand
+     * @param cells what is run in it
      * @return whether it answered everything and ended well
      */
-    public static boolean play(List<String> command) throws IOException, InterruptedException {
+    public static boolean play(List<String> command, List<String> cells) throws IOException, InterruptedException {
         Path file = Files.createTempFile("rehearsal", ".json");
         Files.writeString(file, connection());
         Process kernel = started(command, file);
         try {
-            boolean answered = visit(ConnectionFile.read(file), kernel::isAlive);
+            boolean answered = visit(ConnectionFile.read(file), cells, kernel::isAlive);
             return kernel.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) && answered && kernel.exitValue() == 0;
         } finally {
             kernel.destroyForcibly();
@@ -77,10 +92,10 @@ public final class Rehearsal {
                 .start();
     }
 
-    private static boolean visit(ConnectionFile file, BooleanSupplier alive) {
+    private static boolean visit(ConnectionFile file, List<String> cells, BooleanSupplier alive) {
         try (Visitor visitor = new Visitor(file, alive)) {
             boolean answered = visitor.ask("kernel_info_request", Map.of()) && visitor.beats();
-            for (String cell : cells()) {
+            for (String cell : cells) {
                 answered &= answered && visitor.ask("execute_request", Map.of("code", cell));
             }
             for (String type : List.of("complete", "inspect", "is_complete", "history", "comm_info", "shutdown")) {

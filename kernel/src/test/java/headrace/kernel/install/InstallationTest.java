@@ -32,7 +32,10 @@ class InstallationTest {
         Path jar = Files.writeString(folder.resolve("one.jar"), "bytes");
         Path classes = Files.createDirectories(folder.resolve("classes"));
         return new Installation.Program(
-                Path.of("/a jdk/bin/java"), List.of(jar, classes), List.of("Main", "kernel", "{connection_file}"));
+                Path.of("/a jdk/bin/java"),
+                List.of(jar, classes),
+                List.of("Main", "kernel", "{connection_file}"),
+                "Groovy");
     }
 
     private static JsonObject description(Installation installation) throws IOException {
@@ -81,7 +84,7 @@ class InstallationTest {
 
     private Installation.Program jarsOnly() throws IOException {
         Path jar = Files.writeString(folder.resolve("one.jar"), "bytes");
-        return new Installation.Program(Path.of("/jdk/bin/java"), List.of(jar), List.of("Main"));
+        return new Installation.Program(Path.of("/jdk/bin/java"), List.of(jar), List.of("Main"), "Groovy");
     }
 
     /** Writes what Java would, where the command says. */

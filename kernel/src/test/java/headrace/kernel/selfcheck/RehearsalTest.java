@@ -33,11 +33,12 @@ class RehearsalTest {
 
     @Test
     void a_kernel_that_serves_goes_through_it() throws Exception {
-        assertTrue(Rehearsal.play(InstalledKernel.command("kernel", "--connection", "{connection_file}")));
+        assertTrue(Rehearsal.play(
+                InstalledKernel.command("kernel", "--connection", "{connection_file}"), Rehearsal.cells()));
     }
 
     @Test
     void a_program_that_is_no_kernel_is_not_waited_for() throws Exception {
-        assertFalse(Rehearsal.play(InstalledKernel.command("no-such-command", "{connection_file}")));
+        assertFalse(Rehearsal.play(InstalledKernel.command("no-such-command", "{connection_file}"), Rehearsal.cells()));
     }
 }

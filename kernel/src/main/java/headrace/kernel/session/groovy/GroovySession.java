@@ -234,6 +234,11 @@ public final class GroovySession implements Session {
         }
     }
 
+    /** Returns whether the compiler of Java was woken. */
+    boolean isJavaAwake() {
+        return java != null;
+    }
+
     private Source runningText() {
         return sources.of(runningName);
     }

@@ -5,6 +5,7 @@ import headrace.kernel.session.Completeness.State;
 import headrace.kernel.session.source.Indents;
 import java.util.ArrayList;
 import java.util.List;
+import jdk.jshell.ErroneousSnippet;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
@@ -46,6 +47,11 @@ record Piece(String source, int start, int firstLine, SourceCodeAnalysis.Complet
                 || state == SourceCodeAnalysis.Completeness.DEFINITELY_INCOMPLETE;
     }
 
+    /** What counts its brackets right may still be no Java. */
+    private static boolean isErroneous(String source, SourceCodeAnalysis analysis) {
+        return analysis.sourceToSnippets(source).stream().anyMatch(ErroneousSnippet.class::isInstance);
+    }
+
     static Completeness completeness(String code, SourceCodeAnalysis analysis) {
         String rest = code;
         while (!rest.isBlank()) {
@@ -57,7 +63,12 @@ record Piece(String source, int start, int firstLine, SourceCodeAnalysis.Complet
                 case UNKNOWN -> {
                     return new Completeness(State.INVALID, "");
                 }
-                default -> rest = info.remaining() == null ? "" : info.remaining();
+                default -> {
+                    if (info.source() != null && isErroneous(info.source(), analysis)) {
+                        return new Completeness(State.INVALID, "");
+                    }
+                    rest = info.remaining() == null ? "" : info.remaining();
+                }
             }
         }
         return new Completeness(State.COMPLETE, "");
