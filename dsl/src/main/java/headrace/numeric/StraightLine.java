@@ -13,9 +13,9 @@ package headrace.numeric;
  */
 public record StraightLine(double intercept, double slope, double interceptError, double slopeError, double residual) {
     /**
-     * Returns the nearest line.
+     * Returns the nearest line; a level one where all values across are equal.
      *
-     * @param x the values across, not all equal
+     * @param x the values across
      * @param y the values up
      * @param count how many of them count, at least 3
      */
@@ -31,6 +31,9 @@ public record StraightLine(double intercept, double slope, double interceptError
             xx += dx * dx;
             xy += dx * dy;
             yy += dy * dy;
+        }
+        if (xx == 0) {
+            return new StraightLine(meanY, 0, Math.sqrt(yy / (count - 2.0) / count), 0, Math.sqrt(yy / (count - 2.0)));
         }
         double slope = xy / xx;
         double variance = Math.max(0, yy - slope * xy) / (count - 2);

@@ -38,6 +38,14 @@ import headrace.rule.RuleVerdict;
 import headrace.rule.index.CirculatorEnergyIndex;
 import headrace.rule.index.MinimumEfficiencyIndex;
 import headrace.rule.index.PumpEnergyIndex;
+import headrace.trend.Drift;
+import headrace.trend.FaultTable;
+import headrace.trend.LoggedLoad;
+import headrace.trend.MapCheck;
+import headrace.trend.MeasuredSaving;
+import headrace.trend.PowerBaseline;
+import headrace.trend.TrendLog;
+import headrace.trend.YearLoad;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -68,6 +76,14 @@ public final class Reports {
             new Report<>(LoopOperation.class, LoopReports::operation),
             new Report<>(PumpLimits.class, LimitReports::limits),
             new Report<>(DeadHead.class, LimitReports::deadHead),
+            new Report<>(TrendLog.class, TrendReports::log),
+            new Report<>(LoggedLoad.class, TrendReports::load),
+            new Report<>(YearLoad.class, TrendReports::year),
+            new Report<>(PowerBaseline.class, TrendReports::baseline),
+            new Report<>(MeasuredSaving.class, TrendReports::saving),
+            new Report<>(MapCheck.class, ResidualReports::check),
+            new Report<>(Drift.class, ResidualReports::drift),
+            new Report<>(FaultTable.class, ResidualReports::faults),
             new Report<>(RegionHours.class, LimitReports::hours),
             new Report<>(SuctionSide.class, SuctionReports::suction),
             new Report<>(NpshCurve.class, SuctionReports::npshCurve),

@@ -47,13 +47,23 @@ final class SpeedMapChart {
         return new SpeedMapChart(map).chart();
     }
 
-    private Chart chart() {
+    /** Returns what stands behind all that is drawn upon a map: islands, curves, the end of the tested range. */
+    static List<Mark> behind(SpeedMap map) {
+        return new SpeedMapChart(map).behind();
+    }
+
+    private List<Mark> behind() {
         List<Mark> marks = new ArrayList<>();
         marks.add(islands());
         for (Speed speed : speeds(map)) {
             marks.addAll(headCurve(speed));
         }
         endOfTest().ifPresent(marks::add);
+        return marks;
+    }
+
+    private Chart chart() {
+        List<Mark> marks = behind();
         for (SystemCurve system : map.systems()) {
             marks.add(systemCurve(system));
         }

@@ -125,7 +125,7 @@ public final class FileWords implements Words {
     }
 
     /** Reads a file, and lets what is wrong with it name the file as the script does. */
-    private static <T> T read(String word, Object file, Function<Path, T> reader) {
+    static <T> T read(String word, Object file, Function<Path, T> reader) {
         String name = name(word, file);
         Path path = ScriptFolder.current().found(name);
         try {

@@ -1,5 +1,6 @@
 package headrace.trend;
 
+import headrace.problem.Refusal;
 import headrace.units.Ratio;
 
 /**
@@ -16,6 +17,9 @@ import headrace.units.Ratio;
  * @param parameters p
  */
 public record FitQuality(Ratio cvRmse, Ratio nmbe, int readings, int parameters) {
+    /** A fitted line has no bias but for rounding. */
+    private static final double ROUNDING = 1e-12;
+
     /** The greatest scatter of a baseline for hourly readings. */
     public static final Ratio MOST_SCATTER = Ratio.percent(30);
 
@@ -41,9 +45,20 @@ public record FitQuality(Ratio cvRmse, Ratio nmbe, int readings, int parameters)
             squares += e * e;
         }
         double mean = sum / readings;
+        if (!(mean > 0)) {
+            throw new Refusal(
+                    TrendProblem.TOO_SHORT_LOG,
+                    "Asked how well a baseline meets " + readings + " readings whose mean is not above 0",
+                    "Scatter and bias are shares of that mean",
+                    "Take a part of the log in which the pump runs");
+        }
         double free = readings - parameters;
+        double bias = off / (free * mean);
         return new FitQuality(
-                Ratio.of(Math.sqrt(squares / free) / mean), Ratio.of(off / (free * mean)), readings, parameters);
+                Ratio.of(Math.sqrt(squares / free) / mean),
+                Ratio.of(Math.abs(bias) < ROUNDING ? 0 : bias),
+                readings,
+                parameters);
     }
 
     /** Returns whether scatter and bias are within the limits for hourly readings. */

@@ -101,11 +101,16 @@ public final class PowerBaseline implements Traced {
         }
         LinearFit fit = LinearFit.of(terms, hours.means()[0]);
         double perHour = Flow.cubicMetresPerHour(1).si();
-        String words = Power.watts(fit.coefficient(0)) + " + " + Power.watts(fit.coefficient(1) * perHour) + " × Q + "
-                + Power.watts(fit.coefficient(2) * perHour * perHour) + " × Q² with Q in m³/h";
+        String words = Power.watts(fit.coefficient(0)) + signed(fit.coefficient(1) * perHour) + " × Q"
+                + signed(fit.coefficient(2) * perHour * perHour) + " × Q² with Q in m³/h";
         Formula formula =
                 (means, i) -> fit.coefficient(0) + fit.coefficient(1) * means[1][i] + fit.coefficient(2) * means[2][i];
         return new PowerBaseline(log, new Model(PowerBaseline::flowHours, formula, 3, words), hours);
+    }
+
+    /** Returns a term of a sum, with its sign before it. */
+    private static String signed(double watts) {
+        return (watts < 0 ? " − " : " + ") + Power.watts(Math.abs(watts));
     }
 
     private static Hours flowHours(TrendLog log) {
@@ -123,7 +128,7 @@ public final class PowerBaseline implements Traced {
         Hours hours = hours(log, log.column(Channel.OUTDOOR));
         enough(log, hours);
         ChangePoint fit = ChangePoint.of(hours.means()[1], hours.means()[0]);
-        String words = Power.watts(fit.base()) + ", and " + Power.watts(fit.slope()) + " for each K "
+        String words = Power.watts(fit.base()) + "," + signed(fit.slope()) + " for each K "
                 + (fit.right() ? "above " : "below ") + Temperature.kelvins(fit.point()) + " outdoors";
         Model model = new Model(
                 other -> hours(other, other.column(Channel.OUTDOOR)),

@@ -27,9 +27,10 @@ import java.util.List;
  *   <dt>Limits
  *   <dd>The load of an hour is a level and a slope on one side of a change point in outdoor temperature, and what the
  *       hours of the log scatter about it. Hours with less than 1 % of design flow count as rest; their share is kept.
- *       Loads are held within 0 and 120 %. The band is drawn from the days of the log: 95 % of 200 logs made of its
- *       days in other numbers lie within it. It does not know what the log does not have: another season's use, a
- *       holiday.
+ *       Loads are held within 0 and 120 %. Beyond the logged temperatures the load at the nearest of them is taken. The
+ *       band is drawn from the days of the log: 95 % of 200 logs made of its days in other numbers lie within it, and
+ *       in half of them the line goes on beyond the logged temperatures. It does not know what the log does not have:
+ *       another season's use, a holiday.
  *   <dt>Errors
  *   <dd>{@link Refusal} as {@link TrendLog} gives them.
  *   <dt>Source
@@ -53,6 +54,8 @@ public final class YearLoad implements Traced {
     private final long seed;
     private final Sample sample;
     private final ChangePoint line;
+    private final double coldest;
+    private final double warmest;
     private final List<Cell> cells;
     private final double[] meanBand;
     private final double mean;
@@ -142,7 +145,9 @@ public final class YearLoad implements Traced {
         this.sample = Sample.of(hours, design.si());
         requireDays();
         this.line = ChangePoint.of(sample.temperatures, sample.loads);
-        double[] best = spread(sample, line);
+        this.coldest = Arrays.stream(sample.temperatures).min().orElseThrow();
+        this.warmest = Arrays.stream(sample.temperatures).max().orElseThrow();
+        double[] best = spread(sample, line, false);
         this.mean = mean(best);
         double[][] draws = draws();
         double[] means = new double[DRAWS];
@@ -178,14 +183,15 @@ public final class YearLoad implements Traced {
     /**
      * Returns the hours of the year in each cell: the line at each temperature, and the scatter of the log about it.
      */
-    private double[] spread(Sample from, ChangePoint fit) {
+    private double[] spread(Sample from, ChangePoint fit, boolean continued) {
         double[] off = new double[from.loads.length];
         for (int i = 0; i < off.length; i++) {
             off[i] = from.loads[i] - fit.at(from.temperatures[i]);
         }
         double[] hours = new double[CELLS];
         for (OutdoorYear.Bin bin : year.bins()) {
-            double middle = fit.at(bin.temperature().kelvins());
+            double kelvins = bin.temperature().kelvins();
+            double middle = fit.at(continued ? kelvins : Math.min(warmest, Math.max(coldest, kelvins)));
             double each = bin.hours().toHours() * from.running / off.length;
             for (double more : off) {
                 int cell = LoggedLoad.cell(Math.max(0, middle + more));
@@ -201,7 +207,7 @@ public final class YearLoad implements Traced {
         for (int d = 0; d < DRAWS; d++) {
             Work.progress("drawing years", d, DRAWS);
             Sample drawn = sample.drawn(random, d);
-            draws[d] = spread(drawn, ChangePoint.of(drawn.temperatures, drawn.loads));
+            draws[d] = spread(drawn, ChangePoint.of(drawn.temperatures, drawn.loads), d % 2 == 1);
         }
         return draws;
     }
@@ -271,11 +277,9 @@ public final class YearLoad implements Traced {
     }
 
     private double beyondLogged() {
-        double low = Arrays.stream(sample.temperatures).min().orElseThrow();
-        double high = Arrays.stream(sample.temperatures).max().orElseThrow();
         return year.bins().stream()
-                        .filter(bin -> bin.temperature().kelvins() < low
-                                || bin.temperature().kelvins() > high)
+                        .filter(bin -> bin.temperature().kelvins() < coldest
+                                || bin.temperature().kelvins() > warmest)
                         .mapToDouble(bin -> bin.hours().toHours())
                         .sum()
                 / year.hours().toHours();
@@ -288,7 +292,9 @@ public final class YearLoad implements Traced {
         if (beyond > 0) {
             notes = notes.with(
                     TrendProblem.BEYOND_LOGGED_WEATHER,
-                    Ratio.of(beyond) + " of the year's hours have outdoor temperatures that the log does not have");
+                    Ratio.of(beyond)
+                            + " of the year's hours have outdoor temperatures that the log does not have; there the load at"
+                            + " the nearest one that it has is taken, and the band reaches to where the line goes on");
         }
         if (sample.dayCount() < FEW_DAYS) {
             notes = notes.with(
