@@ -38,6 +38,7 @@ import headrace.rule.RuleVerdict;
 import headrace.rule.index.CirculatorEnergyIndex;
 import headrace.rule.index.MinimumEfficiencyIndex;
 import headrace.rule.index.PumpEnergyIndex;
+import headrace.rule.window.MinimumHeadWindow;
 import headrace.trend.Drift;
 import headrace.trend.FaultTable;
 import headrace.trend.LoggedLoad;
@@ -98,6 +99,7 @@ public final class Reports {
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
             new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),
+            new Report<>(MinimumHeadWindow.class, WindowReport::of),
             new Report<>(MinimumEfficiencyIndex.class, IndexReports::minimumEfficiency),
             new Report<>(CirculatorEnergyIndex.class, IndexReports::circulator),
             new Report<>(PumpEnergyIndex.class, IndexReports::pumpEnergy));

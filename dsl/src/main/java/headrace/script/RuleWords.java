@@ -1,11 +1,14 @@
 package headrace.script;
 
+import headrace.circuit.Circuit;
 import headrace.control.ControlLaw;
 import headrace.drive.LossModel;
 import headrace.energy.StrategyComparison;
+import headrace.energy.load.LoadPattern;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
+import headrace.rule.window.MinimumHeadWindow;
 import headrace.units.Power;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +16,8 @@ import java.util.Map;
 
 /** Words about the rules of energy codes. An engineering estimate: the code as it binds locally decides. */
 public final class RuleWords implements Words {
+    private static final String PATTERN =
+            "One way in which a load can lie over the branches of a circuit: a share for all, and single flows by name.";
     private static final String RULE = "The rule that a pump takes at most 30 % of its design wattage at 50 % of design"
             + " flow (WAC 51-11C-40344), or one of your own.";
     private static final String LARGEST =
@@ -104,6 +109,46 @@ public final class RuleWords implements Words {
                 ControlWords.point(design, "largestMinimumHead"),
                 rule(rule, "largestMinimumHead"),
                 models);
+    }
+
+    /** Makes a load pattern. */
+    @Word(
+            help = PATTERN,
+            example = "loadPattern('all at half', loop, load: 50.percent)",
+            choices = {
+                "load: the share of its design flow that is asked of each branch; all of it unless chosen",
+                "demands: the flow of single branches by their names"
+            })
+    public static LoadPattern loadPattern(Map<String, ?> given, Object name, Object circuit) {
+        Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of loadPattern");
+        return new LoadPattern(
+                Wanted.object(CharSequence.class, name, "the name of a load pattern")
+                        .toString(),
+                CircuitWords.demands(loop, Choices.of("loadPattern", given, "load", "demands")));
+    }
+
+    /** Makes the load pattern of full load. */
+    @Word(help = PATTERN, example = "loadPattern('all at full load', loop)")
+    public static LoadPattern loadPattern(Object name, Object circuit) {
+        return loadPattern(Map.of(), name, circuit);
+    }
+
+    /** Finds the window of minimum heads. */
+    @Word(
+            help = "The minimum heads of a quadratic law that pass a part-load rule and starve no branch over load"
+                    + " patterns; both ends are shown from both sides.",
+            example = "minimumHeadWindow(set, design, loop, [loadPattern('attic alone', loop, load: 0.percent,"
+                    + " demands: [attic: 18.m3ph])], partLoadRule)")
+    public static MinimumHeadWindow minimumHeadWindow(
+            Object set, Object design, Object circuit, List<?> patterns, Object rule) {
+        return MinimumHeadWindow.of(
+                ControlWords.set(set, "minimumHeadWindow"),
+                ControlWords.point(design, "minimumHeadWindow"),
+                Wanted.object(Circuit.class, circuit, "the circuit of minimumHeadWindow"),
+                patterns.stream()
+                        .map(one -> Wanted.object(LoadPattern.class, one, "a pattern of minimumHeadWindow"))
+                        .toList(),
+                rule(rule, "minimumHeadWindow"));
     }
 
     private static PartLoadRule rule(Object rule, String word) {

@@ -21,8 +21,8 @@ import java.util.Optional;
  *   <dd>Minimum heads in shares of the design head.
  *   <dt>Limits
  *   <dd>Each pattern needs one head, which one solve finds: the least at which every demand is met. The law gives
- *       {@code Hₘ + (H_d − Hₘ)·z²} at the share z of design flow, so that the minimum head which gives it follows in closed
- *       form. What the pump gives anyway at its least speed is taken into account.
+ *       {@code Hₘ + (H_d − Hₘ)·z²} at the share z of design flow, so that the minimum head which gives it follows in
+ *       closed form. What the pump gives anyway at its least speed is taken into account.
  *   <dt>Errors
  *   <dd>As {@link CircuitSolver#solve}.
  *   <dt>Source

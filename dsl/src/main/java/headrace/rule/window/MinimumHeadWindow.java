@@ -29,8 +29,8 @@ import java.util.Optional;
  *   <dt>Units
  *   <dd>Minimum heads in shares of the design head.
  *   <dt>Limits
- *   <dd>Those of {@link LeastMinimumHead} and {@link LargestMinimumHead}. It serves the patterns that are given; another
- *       pattern may need more.
+ *   <dd>Those of {@link LeastMinimumHead} and {@link LargestMinimumHead}. It serves the patterns that are given;
+ *       another pattern may need more.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code NOTHING_TO_JUDGE} without patterns, and as those.
  *   <dt>Source
@@ -86,16 +86,10 @@ public record MinimumHeadWindow(
                 .and(circuit.basis())
                 .with("window of minimum heads over " + patterns.size() + " load patterns");
         return new MinimumHeadWindow(
-                design,
-                least,
-                serving(least, set, design, solver),
-                upper,
-                openers(least, upper, design),
-                basis);
+                design, least, serving(least, set, design, solver), upper, openers(least, upper, design), basis);
     }
 
-    private static Optional<Evidence> serving(
-            LeastMinimumHead least, PumpSet set, Duty design, CircuitSolver solver) {
+    private static Optional<Evidence> serving(LeastMinimumHead least, PumpSet set, Duty design, CircuitSolver solver) {
         if (least.outcome() != LeastMinimumHead.Outcome.FROM) {
             return Optional.empty();
         }
@@ -110,8 +104,7 @@ public record MinimumHeadWindow(
                 said(set, design, solver, least.decides(), outside)));
     }
 
-    private static String said(
-            PumpSet set, Duty design, CircuitSolver solver, LoadPattern pattern, Ratio share) {
+    private static String said(PumpSet set, Duty design, CircuitSolver solver, LoadPattern pattern, Ratio share) {
         LoopOperation run = LoopOperation.of(ControlLaw.quadratic(design, share), set, solver, pattern.demands());
         List<String> starved = run.circuit().starvedBranches();
         if (starved.isEmpty()) {
@@ -128,8 +121,9 @@ public record MinimumHeadWindow(
         String who = least.branch().map(name -> "'" + name + "'").orElse("the neediest branch");
         String pattern = "'" + least.decides().name() + "'";
         if (least.outcome() == LeastMinimumHead.Outcome.NONE) {
-            return List.of("With " + pattern + " the circuit needs " + least.needed() + " at the pump, more than a quadratic"
-                    + " law for " + design + " gives: raise the design head, or lower what " + who + " needs");
+            return List.of(
+                    "With " + pattern + " the circuit needs " + least.needed() + " at the pump, more than a quadratic"
+                            + " law for " + design + " gives: raise the design head, or lower what " + who + " needs");
         }
         double narrowest = upper.stream()
                 .filter(end -> !end.isOpen(least))
@@ -144,8 +138,7 @@ public record MinimumHeadWindow(
                         + ": a larger pipe, valve or coil on its way",
                 "Observe " + who + " instead of the pump: a sensor there, or its valve, raises the head only while it"
                         + " asks for it",
-                "Take less at the design point from the rule's wattage: a more efficient pump, motor or drive at part"
-                        + " load moves the upper end");
+                "Choose a pump, motor or drive that loses less at part load, which moves the upper end");
     }
 
     private static double end(RuleEnd end) {
@@ -172,6 +165,7 @@ public record MinimumHeadWindow(
             case NONE -> "no minimum head serves every branch";
         };
         return from + "; "
-                + String.join("; ", upper.stream().map(end -> end.limit().toString()).toList());
+                + String.join(
+                        "; ", upper.stream().map(end -> end.limit().toString()).toList());
     }
 }

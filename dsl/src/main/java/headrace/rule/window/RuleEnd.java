@@ -17,7 +17,9 @@ import java.util.Optional;
  */
 public record RuleEnd(MinimumHeadLimit limit, Ratio width, Optional<Evidence> evidence) {
     static RuleEnd of(MinimumHeadLimit limit, LeastMinimumHead least, PumpSet set, Duty design) {
-        double upper = limit.outcome() == MinimumHeadLimit.Outcome.NONE ? 0 : limit.minimumHead().value();
+        double upper = limit.outcome() == MinimumHeadLimit.Outcome.NONE
+                ? 0
+                : limit.minimumHead().value();
         Ratio width = Ratio.of(upper - least.minimumHead().value());
         return new RuleEnd(limit, width, evidence(limit, set, design));
     }

@@ -45,10 +45,13 @@ class MinimumHeadWindowTest {
             Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
             Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
 
-    /** Far alone at 40 m³/h: 2 + 3 + 5 = 10 m, so φ = (10/16 − 1/4)/(3/4) = 1/2. Even at half: 2 + 0.75 + 1.25 = 4 m. */
+    /**
+     * Far alone at 40 m³/h: 2 + 3 + 5 = 10 m, so φ = (10/16 − 1/4)/(3/4) = 1/2. Even at half: 2 + 0.75 + 1.25 = 4 m.
+     */
     @Test
     void the_smallest_is_that_of_the_pattern_which_needs_most_and_names_the_branch() {
-        LeastMinimumHead least = window(SET, pattern("even", 20, 20), pattern("far alone", 0, 40)).least();
+        LeastMinimumHead least = window(SET, pattern("even", 20, 20), pattern("far alone", 0, 40))
+                .least();
         assertEquals(0.5, least.minimumHead().value(), 1e-9);
         assertEquals(10, least.needed().metres(), 1e-8);
         assertEquals("far alone", least.decides().name());
@@ -69,8 +72,7 @@ class MinimumHeadWindowTest {
             Evidence evidence = end.evidence().orElseThrow();
             assertTrue(evidence.insideSays().startsWith("passes with"), evidence.insideSays());
             assertTrue(evidence.outsideSays().startsWith("fails with"), evidence.outsideSays());
-            assertEquals(
-                    end.limit().minimumHead().value() - 0.1, end.width().value(), 1e-9);
+            assertEquals(end.limit().minimumHead().value() - 0.1, end.width().value(), 1e-9);
         }
         assertTrue(window.openers().isEmpty());
     }
