@@ -9,6 +9,7 @@ final class PipeLaw implements LinkLaw {
     private final double perFactor;
     private final double square;
     private final double linear;
+    private final double laminar;
 
     /**
      * Sets the law up.
@@ -25,6 +26,7 @@ final class PipeLaw implements LinkLaw {
         this.square = fittings[0];
         // 64/Re of laminar flow makes the head go with flow itself.
         this.linear = fittings[1];
+        this.laminar = perFactor * 64 / reynoldsPerFlow;
     }
 
     @Override
@@ -32,7 +34,7 @@ final class PipeLaw implements LinkLaw {
         double size = Math.abs(q);
         double reynolds = reynoldsPerFlow * size;
         double pipe = reynolds <= Friction.LAMINAR
-                ? perFactor * 64 / reynoldsPerFlow
+                ? laminar
                 : perFactor * friction.factor(reynolds) * size;
         return q * (pipe + linear + square * size);
     }
@@ -43,7 +45,7 @@ final class PipeLaw implements LinkLaw {
         double reynolds = reynoldsPerFlow * size;
         double fittings = linear + 2 * square * size;
         if (reynolds <= Friction.LAMINAR) {
-            return perFactor * 64 / reynoldsPerFlow + fittings;
+            return laminar + fittings;
         }
         double factor = friction.factor(reynolds);
         return perFactor * size * (2 * factor + reynolds * friction.slope(reynolds, factor)) + fittings;
@@ -55,8 +57,8 @@ final class PipeLaw implements LinkLaw {
         double size = Math.abs(q);
         double reynolds = reynoldsPerFlow * size;
         if (reynolds <= Friction.LAMINAR) {
-            into[at] = headMetres(q);
-            into[at + 1] = slope(q);
+            into[at] = q * (laminar + linear + square * size);
+            into[at + 1] = laminar + linear + 2 * square * size;
             return;
         }
         double factor;
