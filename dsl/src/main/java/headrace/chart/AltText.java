@@ -3,6 +3,7 @@ package headrace.chart;
 import headrace.chart.mark.Area;
 import headrace.chart.mark.Bars;
 import headrace.chart.mark.ContourLines;
+import headrace.chart.mark.Diagram;
 import headrace.chart.mark.Line;
 import headrace.chart.mark.Mark;
 import headrace.chart.mark.Points;
@@ -22,7 +23,11 @@ final class AltText {
         if (!chart.title().isBlank()) {
             sentences.add(chart.title());
         }
-        if (chart.bars().isPresent()) {
+        if (chart.diagram().isPresent()) {
+            for (Diagram.Rung rung : chart.diagram().get().rungs()) {
+                sentences.add(rung.title() + (rung.detail().isBlank() ? "" : ": " + rung.detail()));
+            }
+        } else if (chart.bars().isPresent()) {
             bars(chart.bars().get(), chart.across(), sentences);
         } else {
             Extent across = Extent.of(chart.panels(), true).on(chart.across());

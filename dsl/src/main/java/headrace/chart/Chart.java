@@ -1,6 +1,7 @@
 package headrace.chart;
 
 import headrace.chart.mark.Bars;
+import headrace.chart.mark.Diagram;
 import headrace.chart.mark.Mark;
 import headrace.chart.paint.ChartProblem;
 import headrace.chart.paint.ImageSurface;
@@ -42,6 +43,7 @@ public final class Chart {
     private final Axis across;
     private final List<Panel> panels;
     private final Bars bars;
+    private final Diagram diagram;
 
     private Chart(Draft draft) {
         title = draft.title;
@@ -49,6 +51,7 @@ public final class Chart {
         across = draft.across;
         panels = List.copyOf(draft.panels);
         bars = draft.bars;
+        diagram = draft.diagram;
     }
 
     /** Returns a draft of a chart with this title. */
@@ -63,6 +66,7 @@ public final class Chart {
         private String caption = "";
         private Axis across = Axis.of("", "");
         private Bars bars;
+        private Diagram diagram;
 
         private Draft(String title) {
             this.title = title;
@@ -91,6 +95,12 @@ public final class Chart {
             return this;
         }
 
+        /** Draws a line diagram instead of panels. */
+        public Draft diagram(Diagram drawn) {
+            diagram = drawn;
+            return this;
+        }
+
         /** Adds a remark beneath the chart: the model in use, an assumption. */
         public Draft caption(String text) {
             caption = text;
@@ -104,10 +114,7 @@ public final class Chart {
          *     value is infinite or not a number
          */
         public Chart build() {
-            boolean empty = bars == null
-                    ? panels.stream().allMatch(panel -> panel.marks().isEmpty())
-                    : bars.names().isEmpty() || bars.series().isEmpty();
-            if (empty) {
+            if (empty()) {
                 throw new Refusal(
                         ChartProblem.NOTHING_TO_DRAW,
                         "Asked for the chart \"" + title + "\" with nothing on it",
@@ -115,6 +122,15 @@ public final class Chart {
                         "Add one before the chart is built");
             }
             return new Chart(this);
+        }
+
+        private boolean empty() {
+            if (diagram != null) {
+                return diagram.rungs().isEmpty();
+            }
+            return bars == null
+                    ? panels.stream().allMatch(panel -> panel.marks().isEmpty())
+                    : bars.names().isEmpty() || bars.series().isEmpty();
         }
     }
 
@@ -188,6 +204,10 @@ public final class Chart {
 
     Optional<Bars> bars() {
         return Optional.ofNullable(bars);
+    }
+
+    Optional<Diagram> diagram() {
+        return Optional.ofNullable(diagram);
     }
 
     private Plan plan(int width) {

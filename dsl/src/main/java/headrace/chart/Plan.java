@@ -55,11 +55,18 @@ final class Plan {
         style = new Style(width);
         page = new Page(style);
         double top = lines(Role.TITLE, chart.title(), style.margin());
-        double bottom = chart.bars()
-                .map(bars -> new BarsPlan(page, bars, chart.across()).add(chart.across(), top))
-                .orElseGet(() -> new PanelStack(page, chart).add(top));
+        double bottom = body(chart, top);
         double end = lines(Role.CAPTION, chart.caption(), bottom + 0.4 * style.text());
         height = Math.ceil(end + 0.5 * style.margin());
+    }
+
+    private double body(Chart chart, double top) {
+        if (chart.diagram().isPresent()) {
+            return new DiagramPlan(page, chart.diagram().get()).add(top);
+        }
+        return chart.bars()
+                .map(bars -> new BarsPlan(page, bars, chart.across()).add(chart.across(), top))
+                .orElseGet(() -> new PanelStack(page, chart).add(top));
     }
 
     static Plan of(Chart chart, int width) {

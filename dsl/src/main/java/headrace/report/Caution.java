@@ -1,10 +1,12 @@
 package headrace.report;
 
 /** The cautions that stand beside a result. */
-final class Caution {
-    static final String ESTIMATE =
+public final class Caution {
+    /** Beside every result of a calculation. */
+    public static final String ESTIMATE =
             "An engineering estimate, not a certified rating. The maker's limits, licensed practice"
                     + " and local code decide";
+
     static final String OVERSPEED = "Above the tested speed the head grows with the square of speed: hold the highest"
             + " head against the weakest part and the relief setting";
     static final String RESTART =

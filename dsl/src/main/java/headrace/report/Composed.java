@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Puts a result's parts together, from top to bottom. */
-final class Composed {
+public final class Composed {
     private final String title;
     private final List<String> lines = new ArrayList<>();
     private final List<Block> blocks = new ArrayList<>();
@@ -24,57 +24,65 @@ final class Composed {
         this.title = title;
     }
 
-    static Composed titled(String title) {
+    /** Begins with a title. */
+    public static Composed titled(String title) {
         return new Composed(title);
     }
 
-    Composed line(String line) {
+    /** Adds a sentence. */
+    public Composed line(String line) {
         lines.add(line);
         return this;
     }
 
-    Composed fact(String label, Object value) {
+    /** Adds a fact. */
+    public Composed fact(String label, Object value) {
         facts.add(new Fact(label, value.toString()));
         return this;
     }
 
     /** Adds a fact if there is one. */
-    Composed fact(String label, Optional<?> value) {
+    public Composed fact(String label, Optional<?> value) {
         value.ifPresent(there -> fact(label, there));
         return this;
     }
 
-    Composed table(Table table) {
+    /** Adds a table. */
+    public Composed table(Table table) {
         flush();
         blocks.add(new TableBlock(table));
         return this;
     }
 
-    Composed chart(Chart chart) {
+    /** Adds a chart. */
+    public Composed chart(Chart chart) {
         flush();
         blocks.add(new ChartBlock(chart));
         return this;
     }
 
-    Shown shown() {
+    /** Ends. */
+    public Shown shown() {
         flush();
         return new Shown(title, lines, blocks);
     }
 
     /** Ends with notes alone, for what has no basis of its own. */
-    Shown shown(Notes notes) {
+    public Shown shown(Notes notes) {
         flush();
         blocks.addAll(Foot.of(notes, Basis.NONE));
         return shown();
     }
 
-    Shown shown(Notes notes, Basis basis, String... cautions) {
+    /** Ends with notes, what it rests on, and cautions. */
+    public Shown shown(Notes notes, Basis basis, String... cautions) {
         flush();
         blocks.addAll(Foot.of(notes, basis, cautions));
         return shown();
     }
 
-    Shown shown(Traced result, String... cautions) {
+    /** Ends with the notes of a result, what it rests on, and cautions. */
+    public Shown shown(Traced result, String... cautions) {
         flush();
         blocks.addAll(Foot.of(result, cautions));
         return shown();

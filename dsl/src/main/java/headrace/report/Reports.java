@@ -1,7 +1,10 @@
 package headrace.report;
 
 import headrace.chart.Chart;
+import headrace.circuit.Circuit;
+import headrace.circuit.CircuitSolution;
 import headrace.circuit.SystemCurve;
+import headrace.circuit.part.valve.InstalledCharacteristic;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
@@ -32,6 +35,7 @@ import headrace.operation.suction.SuctionSide;
 import headrace.operation.suction.WorkingPressure;
 import headrace.pump.PumpBranch;
 import headrace.pump.PumpSet;
+import headrace.report.circuit.CircuitReports;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
@@ -95,6 +99,9 @@ public final class Reports {
             new Report<>(PumpBranch.class, ParallelReports::branch),
             new Report<>(ParallelOperation.class, ParallelReports::parallel),
             new Report<>(SeriesOperation.class, ParallelReports::series),
+            new Report<>(Circuit.class, CircuitReports::circuit),
+            new Report<>(CircuitSolution.class, CircuitReports::solution),
+            new Report<>(InstalledCharacteristic.class, CircuitReports::installed),
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),

@@ -1,0 +1,2 @@
+/** How circuits show themselves. */
+package headrace.report.circuit;
