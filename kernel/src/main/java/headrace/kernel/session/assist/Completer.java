@@ -2,6 +2,7 @@ package headrace.kernel.session.assist;
 
 import headrace.kernel.session.Completion;
 import headrace.kernel.session.Completion.Candidate;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.assist.Cursor.Call;
 import headrace.kernel.session.source.Token;
 import headrace.kernel.session.source.Token.Kind;
@@ -58,10 +59,12 @@ public final class Completer {
             "while");
 
     private final Scope scope;
+    private final boolean java;
 
-    /** Creates a completer over what a cell could name. */
-    public Completer(Scope scope) {
+    /** Creates a completer over what a cell of a language could name. */
+    public Completer(Scope scope, Language language) {
         this.scope = scope;
+        java = language == Language.JAVA;
     }
 
     /** Returns what could stand at a place in a text, best first. */
@@ -77,9 +80,9 @@ public final class Completer {
         if (isImport(cursor)) {
             all = imports(cursor);
         } else if (cursor.follows(".") || cursor.follows("?.") || cursor.follows("*.")) {
-            all = members(cursor);
+            all = java ? JavaNames.members(scope, cursor) : members(cursor);
         } else {
-            all = Stream.concat(choices(cursor), names(cursor, code));
+            all = Stream.concat(java ? JavaNames.arguments(cursor) : choices(cursor), names(cursor, code));
         }
         return new Completion(cursor.start(), place, fitting(cursor.prefix(), all));
     }
@@ -177,10 +180,14 @@ public final class Completer {
                         "variable",
                         value == null ? "null" : value.getClass().getSimpleName())));
         scope.methods().forEach((name, parameters) -> all.add(new Candidate(name, "method", name + parameters)));
-        Vocabulary.all()
-                .words()
-                .forEach(word -> all.add(
-                        new Candidate(word.name(), "word", word.signatures().get(0))));
+        if (java) {
+            JavaNames.words().forEach(all::add);
+        } else {
+            Vocabulary.all()
+                    .words()
+                    .forEach(word -> all.add(
+                            new Candidate(word.name(), "word", word.signatures().get(0))));
+        }
         written(code, cursor).forEach(name -> all.add(new Candidate(name, "variable", "")));
         if (!cursor.prefix().isEmpty()) {
             scope.types().forEach((name, full) -> all.add(new Candidate(name, "keyword", full)));
@@ -189,7 +196,10 @@ public final class Completer {
                         .forEach(each -> TypeNames.inPackage(each.substring(0, each.length() - 1))
                                 .forEach(name -> all.add(new Candidate(name, "keyword", each + name))));
             }
-            KEYWORDS.forEach(each -> all.add(new Candidate(each, "keyword", "")));
+            (java ? JavaNames.KEYWORDS : KEYWORDS).forEach(each -> all.add(new Candidate(each, "keyword", "")));
+            if (java) {
+                JavaNames.units().forEach(all::add);
+            }
         }
         return all.stream();
     }

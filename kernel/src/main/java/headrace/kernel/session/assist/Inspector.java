@@ -3,6 +3,7 @@ package headrace.kernel.session.assist;
 import headrace.kernel.display.Display;
 import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.assist.Cursor.Call;
 import headrace.kernel.session.source.Token;
 import headrace.script.Vocabulary;
@@ -19,10 +20,12 @@ public final class Inspector {
     private static final int MANY_LINES = 400;
 
     private final Scope scope;
+    private final boolean java;
 
-    /** Creates an inspector over what a cell could name. */
-    public Inspector(Scope scope) {
+    /** Creates an inspector over what a cell of a language could name. */
+    public Inspector(Scope scope, Language language) {
         this.scope = scope;
+        java = language == Language.JAVA;
     }
 
     /**
@@ -47,28 +50,18 @@ public final class Inspector {
         if (cursor.follows(".") || cursor.follows("?.")) {
             return member(cursor, name);
         }
-        boolean choice = code.substring(end).stripLeading().startsWith(":") && call.isPresent();
+        boolean choice = code.substring(end).stripLeading().startsWith(java ? "(" : ":") && call.isPresent();
         return (choice ? choice(call.get(), name) : Optional.<MimeBundle>empty())
                 .or(() -> variable(name, detail))
                 .or(() -> method(name))
                 .or(() -> word(name))
+                .or(() -> java ? unit(name) : Optional.empty())
                 .or(() -> scope.type(name).map(Inspector::type))
                 .or(() -> call.flatMap(each -> word(each.name())));
     }
 
-    private static Optional<MimeBundle> word(String name) {
-        return Vocabulary.all().word(name).map(word -> {
-            StringBuilder html = new StringBuilder("<div class=\"headrace\">");
-            word.signatures().forEach(each -> html.append(element("p", "<code>" + Html.escape(each) + "</code>")));
-            html.append(element("p", Html.escape(word.help())));
-            if (!word.choices().isEmpty()) {
-                html.append("<ul>");
-                word.choices().forEach(each -> html.append(element("li", Html.escape(each))));
-                html.append("</ul>");
-            }
-            html.append(element("p", "Example: <code>" + Html.escape(word.example()) + "</code>"));
-            return bundle(word.text(), html.append("</div>").toString());
-        });
+    private Optional<MimeBundle> word(String name) {
+        return Vocabulary.all().word(name).map(word -> new WordPage(word, java).bundle());
     }
 
     private static Optional<MimeBundle> choice(Call call, String name) {
@@ -76,7 +69,7 @@ public final class Inspector {
                 .flatMap(word -> word.choices().stream())
                 .filter(choice -> choice.split(":", 2)[0].strip().equals(name))
                 .findFirst()
-                .map(Inspector::plain);
+                .map(each -> plain(WordPage.wrapped(each)));
     }
 
     private Optional<MimeBundle> variable(String name, int detail) {
@@ -130,12 +123,12 @@ public final class Inspector {
         });
     }
 
-    private static Optional<MimeBundle> unit(String name) {
+    private Optional<MimeBundle> unit(String name) {
         return Vocabulary.all().unitWords().stream()
                 .filter(word -> word.unit().word().equals(name))
                 .findFirst()
-                .map(word -> plain("1." + name + " is a " + word.kind().name() + " of 1 "
-                        + word.unit().symbol()));
+                .map(word -> plain((java ? name + "(1)" : "1." + name) + " is a "
+                        + word.kind().name() + " of 1 " + word.unit().symbol()));
     }
 
     private static MimeBundle type(Class<?> type) {

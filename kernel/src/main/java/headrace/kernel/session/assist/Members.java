@@ -64,6 +64,26 @@ final class Members {
         return all;
     }
 
+    /** Returns the members as Java writes them: methods with their parentheses, and none that Groovy adds. */
+    static List<Candidate> inJava(Class<?> type, boolean ofTheClass) {
+        Map<String, Candidate> found = new TreeMap<>();
+        for (Method method : methods(type)) {
+            if (Modifier.isStatic(method.getModifiers()) == ofTheClass) {
+                String called = method.getName() + (method.getParameterCount() == 0 ? "()" : "(");
+                found.putIfAbsent(called, new Candidate(called, "method", signature(method)));
+            }
+        }
+        for (Field field : type.getFields()) {
+            if (Modifier.isStatic(field.getModifiers()) == ofTheClass) {
+                found.put(
+                        field.getName(),
+                        new Candidate(
+                                field.getName(), "property", field.getType().getSimpleName()));
+            }
+        }
+        return List.copyOf(found.values());
+    }
+
     /** Returns the method that a step of a chain calls, or whose value it reads as a property. */
     static Optional<Method> called(Class<?> type, String name) {
         String property = name.isEmpty() ? name : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);

@@ -1,5 +1,6 @@
 package headrace.kernel.session.assist;
 
+import headrace.kernel.session.cell.OwnLibraries;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -113,6 +114,9 @@ final class TypeNames {
         boolean internal = name.startsWith("META-INF") || name.contains("jarjar");
         if (slash > 0 && name.endsWith(".class") && !internal) {
             String folder = name.substring(0, slash).replace('/', '.');
+            if (OwnLibraries.hidePackage(folder)) {
+                return;
+            }
             add(name.substring(slash + 1), into.computeIfAbsent(folder, each -> new TreeSet<>()));
         }
     }

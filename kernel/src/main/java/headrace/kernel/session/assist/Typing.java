@@ -116,7 +116,8 @@ final class Typing {
         if (first.call()) {
             return Vocabulary.all()
                     .word(first.name())
-                    .map(word -> word.methods().get(0).getReturnType())
+                    .<Class<?>>map(word -> word.methods().get(0).getReturnType())
+                    .or(() -> unit(first.name()))
                     .map(Known::of)
                     .flatMap(known -> follow(known, steps));
         }
@@ -131,6 +132,14 @@ final class Typing {
             type = scope.type(name.toString());
         }
         return type.flatMap(found -> follow(new Known(found, true, null), steps));
+    }
+
+    /** Returns what a unit makes of a number, as Java writes it: {@code m3ph(52)}. */
+    private static Optional<Class<?>> unit(String name) {
+        return Vocabulary.all().unitWords().stream()
+                .filter(word -> word.unit().word().equals(name))
+                .findFirst()
+                .map(word -> word.kind().type());
     }
 
     private static Optional<Known> follow(Known from, Deque<Step> steps) {

@@ -26,10 +26,7 @@ final class UnitNames {
     /** Returns all units; inside of a word's call first those of the kind that its example has in that place. */
     static Stream<Candidate> at(Optional<Call> call) {
         Set<String> likely = call.map(UnitNames::likely).orElse(Set.of());
-        Set<String> kinds = Vocabulary.all().unitWords().stream()
-                .filter(word -> likely.contains(word.unit().word()))
-                .map(word -> word.kind().name())
-                .collect(Collectors.toSet());
+        Set<String> kinds = kindsOf(likely);
         Stream<Candidate> units = Vocabulary.all().unitWords().stream()
                 .sorted(Comparator.comparing(word -> kinds.contains(word.kind().name()) ? 0 : 1))
                 .map(UnitNames::candidate);
@@ -37,6 +34,18 @@ final class UnitNames {
                 Money.CURRENCIES.stream().sorted().map(each -> new Candidate(each, UNIT, "money")), Stream.of(PRICE));
         boolean price = likely.contains(PRICE.text());
         return price ? Stream.concat(money, units) : Stream.concat(units, money);
+    }
+
+    /** Returns the kinds of quantity that a word wants in the place that is being written, as its example tells. */
+    static Set<String> likelyKinds(Call call) {
+        return kindsOf(likely(call));
+    }
+
+    private static Set<String> kindsOf(Set<String> units) {
+        return Vocabulary.all().unitWords().stream()
+                .filter(word -> units.contains(word.unit().word()))
+                .map(word -> word.kind().name())
+                .collect(Collectors.toSet());
     }
 
     private static Candidate candidate(UnitWord word) {

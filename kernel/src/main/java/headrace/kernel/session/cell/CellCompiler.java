@@ -27,6 +27,7 @@ import org.codehaus.groovy.control.CompilerConfiguration;
 public final class CellCompiler {
     static {
         Exits.guard();
+        Weaver.weaveByDefault();
     }
 
     /**

@@ -7,9 +7,12 @@ import groovyjarjarasm.asm.Label;
 import groovyjarjarasm.asm.MethodVisitor;
 import groovyjarjarasm.asm.Opcodes;
 import groovyjarjarasm.asm.Type;
+import java.lang.reflect.Field;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import org.codehaus.groovy.control.BytecodeProcessor;
+import org.codehaus.groovy.control.CompilerConfiguration;
 
 /**
  * Weaves into every class of a cell a check whether to stop, at each method entry and before each jump back, and turns
@@ -32,6 +35,21 @@ public final class Weaver extends ClassVisitor {
         ClassWriter writer = new ClassWriter(reader, 0);
         reader.accept(new Weaver(writer), 0);
         return writer.toByteArray();
+    }
+
+    /**
+     * Weaves the checks also into what Groovy compiles while a cell runs, by {@code Eval} or a {@code GroovyShell} of
+     * the cell's own. Only one that brings a configuration of its own goes without.
+     */
+    static void weaveByDefault() {
+        try {
+            Field processor = CompilerConfiguration.class.getDeclaredField("bytecodePostprocessor");
+            processor.setAccessible(true); // the configuration that all share refuses to be changed otherwise
+            BytecodeProcessor weaving = (name, bytecode) -> weave(bytecode);
+            processor.set(CompilerConfiguration.DEFAULT, weaving);
+        } catch (NoSuchFieldException | IllegalAccessException e) {
+            throw new IllegalStateException("This version of Groovy keeps its configuration otherwise", e);
+        }
     }
 
     @Override

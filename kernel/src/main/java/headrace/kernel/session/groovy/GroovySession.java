@@ -287,7 +287,10 @@ public final class GroovySession implements Session {
     @Override
     public Completion complete(String code, int cursor) {
         CellText text = CellText.of(code, usual);
-        return new Completer(scope()).at(text.code(), cursor);
+        Completion known = new Completer(scope(), text.language().orElse(usual)).at(text.code(), cursor);
+        return text.isJava() && known.candidates().isEmpty() && java != null
+                ? java.completion(text.code(), cursor)
+                : known;
     }
 
     @Override
@@ -296,7 +299,7 @@ public final class GroovySession implements Session {
         units.choose();
         try {
             CellText text = CellText.of(code, usual);
-            return new Inspector(scope()).at(text.code(), cursor, detail);
+            return new Inspector(scope(), text.language().orElse(usual)).at(text.code(), cursor, detail);
         } finally {
             own.choose();
         }

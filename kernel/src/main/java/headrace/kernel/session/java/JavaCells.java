@@ -1,10 +1,11 @@
 package headrace.kernel.session.java;
 
 import headrace.kernel.session.Completeness;
+import headrace.kernel.session.Completion;
+import headrace.kernel.session.Completion.Candidate;
 import headrace.kernel.session.cell.CellCompiler;
 import headrace.kernel.session.cell.Variables;
 import headrace.kernel.session.java.JavaTrouble.Mistake;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +25,6 @@ import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis;
 import jdk.jshell.SourceCodeAnalysis.SnippetWrapper;
 import jdk.jshell.UnresolvedReferenceException;
-import jdk.jshell.VarSnippet;
 
 /** The Java cells of one session. One thread runs cells; any may ask about a text. */
 public final class JavaCells implements AutoCloseable {
@@ -259,33 +259,21 @@ public final class JavaCells implements AutoCloseable {
         }
     }
 
-    /**
-     * Returns the names that the compiler knows to be possible at a place, such as the members of what a call returns.
-     */
-    public List<String> suggestions(String code, int cursor) {
+    /** Returns what the compiler knows to be possible at a place, such as the members of what a call returns. */
+    public Completion completion(String code, int cursor) {
         lock.lock();
         try {
-            return shell.sourceCodeAnalysis().completionSuggestions(code, cursor, new int[1]).stream()
+            int[] start = {cursor};
+            List<Candidate> candidates = shell.sourceCodeAnalysis().completionSuggestions(code, cursor, start).stream()
                     .map(SourceCodeAnalysis.Suggestion::continuation)
+                    .filter(text -> !text.isBlank() && !text.contains("$"))
                     .distinct()
+                    .map(text -> new Candidate(text, text.contains("(") ? "method" : "property", ""))
                     .toList();
+            return new Completion(candidates.isEmpty() ? cursor : start[0], cursor, candidates);
         } finally {
             lock.unlock();
         }
-    }
-
-    /** Returns the static types of the variables of Java cells, by their names. */
-    public Map<String, String> types() {
-        Map<String, String> types = new HashMap<>();
-        lock.lock();
-        try {
-            for (VarSnippet each : new ArrayList<>(shell.variables().toList())) {
-                types.put(each.name(), each.typeName());
-            }
-        } finally {
-            lock.unlock();
-        }
-        return types;
     }
 
     @Override

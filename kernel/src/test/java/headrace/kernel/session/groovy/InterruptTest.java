@@ -50,6 +50,9 @@ class InterruptTest extends CellTest {
                 "begun(); new Iterator() { boolean hasNext() { true }\nObject next() { 1 } }.each { }",
                 "begun(); [3, 1, 2].sort { a, b -> while (true) { }; 0 }",
                 "begun(); headrace.kernel.session.groovy.LongWork.polling()",
+                "begun(); Eval.me('while (true) { }')",
+                "begun(); new GroovyShell().evaluate('def f() { for (;;) { } }; f()')",
+                "begun(); new GroovyClassLoader().parseClass('class A { def go() { while (true) { } } }').newInstance().go()",
                 "begun(); println System.in.newReader().readLine()"
             })
     void stops(String code) throws InterruptedException {

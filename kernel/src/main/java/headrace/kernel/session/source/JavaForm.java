@@ -1,8 +1,6 @@
-package headrace.kernel.session.java;
+package headrace.kernel.session.source;
 
-import headrace.kernel.session.source.Token;
 import headrace.kernel.session.source.Token.Kind;
-import headrace.kernel.session.source.Tokens;
 import headrace.script.Vocabulary;
 import headrace.script.java.JavaWords;
 import headrace.units.Money;
