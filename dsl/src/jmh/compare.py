@@ -22,7 +22,7 @@ COUNTS_MAY_DIFFER = {"W7": 2, "W8": 2}  # a draw within rounding of a limit
 PIECES = [
     ("W1", r"W1$"), ("W2", r"W2$"), ("W3a", "W3a"), ("W3b", "W3b"), ("W3c", "W3c"),
     ("W4a", "W4a"), ("W4b", "W4b"),
-    ("W5a", "W5a"), ("W5b", "W5b"), ("W5c", "W5c"), ("W6a", "W6 506"), ("W6b", "W6 5042"),
+    ("W5a", "W5a"), ("W5b", "W5b"), ("W5c", "W5c"), ("W5y", "W5y"), ("W6a", "W6 506"), ("W6b", "W6 5042"),
     ("W7a", "W7a MC point A"), ("W7b", "W7b"), ("W7c", "W7a MC point B"), ("W7r", "W7r"),
     ("W8", r"W8 "), ("W8r", "W8r"), ("W9", "W9[ab].*whole job"), ("W10", "W10[ab]"),
 ]

@@ -23,7 +23,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class PumpBenchmark {
     /** The name of a workload. */
     @Param({
-        "W1", "W2", "W3a", "W3b", "W3c", "W4a", "W4b", "W5a", "W5b", "W5c", "W6a", "W6b", "W7a", "W7b", "W7c", "W7r", "W8",
+        "W1", "W2", "W3a", "W3b", "W3c", "W4a", "W4b", "W5a", "W5b", "W5c", "W5y", "W6a", "W6b", "W7a", "W7b", "W7c", "W7r", "W8",
         "W8r", "W9", "W10"
     })
     public String workload;

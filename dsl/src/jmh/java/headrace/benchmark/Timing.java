@@ -28,6 +28,7 @@ public final class Timing {
         all.put("W5a", () -> new DirectReturn(5, 1000, "W5a N=5, 1000 cases singly, fold"));
         all.put("W5b", () -> new DirectReturn(200, 100, "W5b N=200, 100 cases singly, fold"));
         all.put("W5c", () -> new DirectReturn(2000, 10, "W5c N=2000, 10 cases singly, fold"));
+        all.put("W5y", YearOfLoads::new);
         all.put("W6a", () -> new RingMain(56));
         all.put("W6b", () -> new RingMain(560));
         all.put("W7a", () -> new FlowFromPower('A'));

@@ -49,12 +49,37 @@ final class Ladder {
 
     /** Solves, and puts flows and heads in place; returns whether it could. */
     boolean solve(Iterate at, HeadSource source) {
+        for (int j = 0; j < demand.length; j++) {
+            demand[j] = at.most[shape.rung(j)];
+        }
+        if (!solve(source)) {
+            return false;
+        }
+        shape.place(at, flow, source.metresAt(total));
+        return true;
+    }
+
+    /** Solves for demands from the far end; returns whether it could. */
+    boolean solveRow(double[] demands, HeadSource source) {
+        System.arraycopy(demands, 0, demand, 0, demand.length);
+        return solve(source);
+    }
+
+    /** Returns the flow of a branch, counted from the far end. */
+    double flow(int j) {
+        return flow[j];
+    }
+
+    /** Returns the flow through the pump. */
+    double total() {
+        return total;
+    }
+
+    private boolean solve(HeadSource source) {
         double sum = 0;
         for (int j = 0; j < demand.length; j++) {
-            double d = at.most[shape.rung(j)];
-            demand[j] = d;
-            need[j] = open[j] * d * d;
-            sum += d;
+            need[j] = open[j] * demand[j] * demand[j];
+            sum += demand[j];
         }
         passes = 1;
         double head = source.metresAt(sum);
@@ -62,13 +87,9 @@ final class Ladder {
         if (last == Double.POSITIVE_INFINITY) {
             System.arraycopy(demand, 0, flow, 0, flow.length);
             total = sum;
-        } else if (!found(source, last)) {
-            return false;
-        } else {
-            head = source.metresAt(total);
+            return true;
         }
-        shape.place(at, flow, head);
-        return true;
+        return found(source, last);
     }
 
     /** Returns how many passes the last solution took. */

@@ -89,6 +89,60 @@ class LadderTest {
     }
 
     @Test
+    void many_rows_at_once_are_what_each_is_alone() {
+        int rows = 1300;
+        Network network = ladder(11, 7);
+        ManyLoads many = ManyLoads.of(network).orElseThrow();
+        int[] links = many.links();
+        Random random = new Random(3);
+        double[][] demands = new double[links.length][rows];
+        for (double[] row : demands) {
+            for (int i = 0; i < rows; i++) {
+                row[i] = random.nextInt(5) == 0 ? 0 : 1.2 * random.nextDouble();
+            }
+        }
+        RowLaw law = new RowLaw() {
+            @Override
+            public double metresAt(int row, double q) {
+                return 2 + row % 7 + 0.05 * q * q;
+            }
+
+            @Override
+            public double slopeAt(int row, double q) {
+                return 0.1 * q;
+            }
+        };
+        double[][] flows = new double[links.length][rows];
+        double[] totals = new double[rows];
+        double[] heads = new double[rows];
+        double[] neediest = new double[rows];
+        assertTrue(many.solve(law, demands, flows, totals, heads));
+        many.fillNeediest(demands, 0.9, neediest);
+        NetworkSolver solver = NetworkSolver.of(disguised(network));
+        int starved = 0;
+        for (int i = 0; i < rows; i++) {
+            int row = i;
+            double[] wanted = new double[links.length];
+            for (int j = 0; j < links.length; j++) {
+                solver.ask(links[j], demands[j][i]);
+                double open = network.links().get(links[j]).law().headMetres(demands[j][i]);
+                wanted[j] = demands[j][i] > 0 ? open / 0.81 : Double.NEGATIVE_INFINITY;
+            }
+            NetworkSolution alone = solver.solve(ClosingLaw.ofFlow(q -> law.metresAt(row, q)));
+            assertTrue(alone.converged());
+            assertEquals(alone.pump().metres(), heads[i], 1e-8);
+            for (int j = 0; j < links.length; j++) {
+                assertEquals(alone.flow(links[j]), flows[j][i], 1e-8, "row " + i);
+                starved += flows[j][i] < demands[j][i] ? 1 : 0;
+            }
+            double least =
+                    solver.solve(ClosingLaw.neediest(links, wanted)).pump().metres();
+            assertEquals(totals[i] > 0 ? least : 0, neediest[i], 1e-7, "row " + i);
+        }
+        assertTrue(starved > 100 && starved < rows * links.length / 2, starved + " starved");
+    }
+
+    @Test
     void a_circuit_in_which_branches_cross_is_left_to_the_general_way() {
         // a reverse return: the first branch from the pump is the last to come back
         Network reverse = Network.closed(

@@ -33,9 +33,7 @@ final class PipeLaw implements LinkLaw {
     public double headMetres(double q) {
         double size = Math.abs(q);
         double reynolds = reynoldsPerFlow * size;
-        double pipe = reynolds <= Friction.LAMINAR
-                ? laminar
-                : perFactor * friction.factor(reynolds) * size;
+        double pipe = reynolds <= Friction.LAMINAR ? laminar : perFactor * friction.factor(reynolds) * size;
         return q * (pipe + linear + square * size);
     }
 
