@@ -133,7 +133,7 @@ final class ResidualReports {
                         Column.text("condition"),
                         Column.of("likelihood", Ratio.KIND),
                         Column.of("size", Ratio.KIND),
-                        Column.of("± (k = 2)", Ratio.KIND),
+                        Column.of("uncertainty, k = 2", Ratio.KIND),
                         Column.text("of what"),
                         Column.number("log evidence alone"))
                 .rows(rows);
