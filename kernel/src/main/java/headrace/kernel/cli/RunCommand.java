@@ -53,7 +53,7 @@ final class RunCommand implements Callable<Integer> {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         TerminalView terminal = new TerminalView(out, Boolean.getBoolean("headrace.colour"));
         Path writes = folder.notebook().toAbsolutePath().getParent();
-        try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes)) {
+        try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes, input.language())) {
             HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session);
             Thread stopping = new Thread(() -> stop(run), "stop");
             Runtime.getRuntime().addShutdownHook(stopping);

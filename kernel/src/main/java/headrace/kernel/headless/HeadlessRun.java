@@ -4,6 +4,7 @@ import headrace.kernel.headless.page.Edition;
 import headrace.kernel.headless.page.Page;
 import headrace.kernel.headless.page.PageFacts;
 import headrace.kernel.notebook.Fields;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.Session;
 import java.time.Duration;
 import java.util.Optional;
@@ -86,15 +87,18 @@ public final class HeadlessRun {
             metadata = metadata.with(
                     "kernelspec",
                     Fields.NONE
-                            .with("display_name", "Headrace")
-                            .with("language", "groovy")
-                            .with("name", "headrace"));
+                            .with(
+                                    "display_name",
+                                    "Headrace (" + input.language().title() + ")")
+                            .with("language", input.language().word())
+                            .with("name", input.language().kernel()));
         }
+        Language cells = input.language();
         Fields language = Fields.NONE
-                .with("file_extension", ".groovy")
-                .with("mimetype", "text/x-groovy")
-                .with("name", "groovy")
-                .with("version", edition.groovy());
+                .with("file_extension", cells.ending())
+                .with("mimetype", cells.mediaType())
+                .with("name", cells.word())
+                .with("version", cells == Language.JAVA ? edition.jdk() : edition.groovy());
         return executed.with(executed.notebook().withMetadata(metadata.with("language_info", language)));
     }
 

@@ -4,6 +4,7 @@ import headrace.kernel.headless.ScriptCells.ScriptCell;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
+import headrace.kernel.session.Language;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
 import java.io.IOException;
@@ -16,7 +17,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * A notebook or a script, read and not yet run.
@@ -24,14 +25,13 @@ import java.util.Set;
  * @param file the file as the user named it
  * @param notebook its cells
  * @param firstLines for each cell the line of the file where its code begins; 1 where the file has no lines of its own
+ * @param language the language of its cells, unless they say theirs
  * @param sha256 the SHA-256 of the file's bytes in hexadecimal
  */
-public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, String sha256) {
+public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, Language language, String sha256) {
     private static final String NOTEBOOK = ".ipynb";
 
     private static final String SCRIPT = ".groovy";
-
-    private static final Set<String> LANGUAGES = Set.of("groovy", "java");
 
     /** Keeps the lines from changing. */
     public RunInput {
@@ -84,8 +84,8 @@ public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, S
         List<ScriptCell> cells = ScriptCells.of(text(file, bytes));
         Notebook notebook =
                 new Notebook(Fields.NONE, cells.stream().map(ScriptCell::cell).toList());
-        return new RunInput(
-                file, notebook, cells.stream().map(ScriptCell::firstLine).toList(), sha256(bytes));
+        List<Integer> lines = cells.stream().map(ScriptCell::firstLine).toList();
+        return new RunInput(file, notebook, lines, Language.GROOVY, sha256(bytes));
     }
 
     private static String text(Path file, byte[] bytes) {
@@ -105,25 +105,25 @@ public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, S
 
     private static RunInput ofNotebook(Path file, byte[] bytes) {
         Notebook notebook = Notebook.of(bytes, file.toString());
-        requireOurLanguage(notebook, file);
         List<Integer> ones = notebook.cells().stream().map(cell -> 1).toList();
-        return new RunInput(file, notebook, ones, sha256(bytes));
+        return new RunInput(file, notebook, ones, language(notebook, file), sha256(bytes));
     }
 
-    private static void requireOurLanguage(Notebook notebook, Path file) {
-        notebook.metadata()
+    private static Language language(Notebook notebook, Path file) {
+        Optional<String> named = notebook.metadata()
                 .fields("language_info")
                 .text("name")
-                .or(() -> notebook.metadata().fields("kernelspec").text("language"))
-                .filter(language -> !LANGUAGES.contains(language.toLowerCase(Locale.ROOT)))
-                .ifPresent(language -> {
-                    throw new Refusal(
-                                    RunProblem.NOTEBOOK_IN_ANOTHER_LANGUAGE,
-                                    "The notebook says that it is written in " + language,
-                                    "Headrace runs notebooks written in groovy",
-                                    "Run it with the program it was written for, or choose Headrace as its kernel")
-                            .at(Place.of(file.toString()));
-                });
+                .or(() -> notebook.metadata().fields("kernelspec").text("language"));
+        if (named.isEmpty()) {
+            return Language.GROOVY;
+        }
+        return Language.of(named.get())
+                .orElseThrow(() -> new Refusal(
+                                RunProblem.NOTEBOOK_IN_ANOTHER_LANGUAGE,
+                                "The notebook says that it is written in " + named.get(),
+                                "Headrace runs notebooks written in groovy or java",
+                                "Run it with the program it was written for, or choose Headrace as its kernel")
+                        .at(Place.of(file.toString())));
     }
 
     private static String sha256(byte[] bytes) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Notebook;
 import headrace.kernel.session.Fault;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.groovy.GroovySession;
@@ -49,7 +50,9 @@ class ShippedNotebooksTest {
     @ParameterizedTest
     @MethodSource("notebooks")
     void each_notebook_that_ships_runs_to_its_end(Path notebook) throws IOException {
-        assertEquals(Optional.empty(), fault(Files.readString(notebook)));
+        assertEquals(
+                Optional.empty(),
+                fault(Files.readString(notebook), RunInput.read(notebook).language()));
     }
 
     @ParameterizedTest
@@ -72,14 +75,14 @@ class ShippedNotebooksTest {
 
     private boolean assertRunsOrRefuses(Path pump) throws IOException {
         String text = Files.readString(FIRST).replace(PUMP, pump.toString());
-        Optional<Fault> fault = fault(text);
+        Optional<Fault> fault = fault(text, Language.GROOVY);
         fault.ifPresent(it -> assertTrue(REASON.matcher(it.message()).find(), it.lines()::toString));
         return fault.isEmpty();
     }
 
     /** Returns the first fault of a notebook's cells, run in order until then. */
-    private Optional<Fault> fault(String notebook) {
-        try (GroovySession session = GroovySession.in(PROJECT.resolve("notebooks"), folder)) {
+    private Optional<Fault> fault(String notebook, Language language) {
+        try (GroovySession session = GroovySession.in(PROJECT.resolve("notebooks"), folder, language)) {
             for (Cell cell : Notebook.of(notebook, "notebook").cells()) {
                 if (cell instanceof Cell.Code code
                         && session.run(code.source(), true, Output.UNHEARD) instanceof Outcome.Failed failed) {

@@ -3,12 +3,13 @@ package headrace.kernel.headless.page;
 import headrace.kernel.display.Html;
 import java.util.Set;
 
-/** Marks what the parts of a script are, for the page's quiet colours. It never changes the text. */
+/** Marks what the parts of a script are, in Groovy or Java, for the page's quiet colours. It never changes the text. */
 final class GroovyColours {
     private static final Set<String> KEYWORDS = words("""
-            as assert break case catch class continue def default do else enum extends false final
-            finally for if implements import in instanceof interface new null package return static
-            super switch this throw true try var void while
+            as assert boolean break byte case catch char class continue def default do double else enum
+            extends false final finally float for if implements import in instanceof int interface long
+            new null package private protected public record return short static super switch this throw
+            true try var void while
             """);
 
     private final String code;
@@ -35,7 +36,9 @@ final class GroovyColours {
 
     private void takePart() {
         char c = code.charAt(at);
-        if (code.startsWith("//", at)) {
+        if (at == 0 && code.startsWith("%%")) {
+            append("keyword", endOf("\n", 0)); // the line that says the cell's language
+        } else if (code.startsWith("//", at)) {
             append("comment", endOf("\n", at + 2));
         } else if (code.startsWith("/*", at)) {
             append("comment", pastEndOf("*/", at + 2));
