@@ -66,7 +66,7 @@ public final class ValveWords implements Words {
 
     /** Makes a balancing valve. */
     @Word(
-            help = "By its table of settings, it can be set from the excess head, as in valve.taking(3.m, 16.m3ph).",
+            help = "By its table of settings, for settingFor.",
             example = "balancingValve(settings: [[1, 4.kv], [2, 9.kv], [3, 16.kv], [4, 25.kv]], at: 3)",
             choices = {
                 "settings: a list of rows [setting, flow coefficient], all in Kv or all in Cv; always needed",
@@ -79,6 +79,19 @@ public final class ValveWords implements Words {
         SettingTable table = SettingTable.of(rows.stream().map(ValveWords::row).toList());
         BalancingValve open = BalancingValve.open(choices.text("name", "balancing valve"), table);
         return choices.has("at") ? open.at(choices.number("at")) : open;
+    }
+
+    /** Sets a balancing valve. */
+    @Word(
+            help =
+                    "A balancing valve at the setting at which it takes the excess head of its branch at its design flow.",
+            example =
+                    "settingFor(balancingValve(settings: [[1, 4.kv], [2, 9.kv], [3, 16.kv], [4, 25.kv]]), 3.m, 12.m3ph)")
+    public static BalancingValve settingFor(Object valve, Object excess, Object flow) {
+        return Wanted.object(BalancingValve.class, valve, "the balancing valve of settingFor, which has settings,")
+                .taking(
+                        Wanted.head(excess, "the excess head of settingFor"),
+                        Wanted.flow(flow, "the flow of settingFor"));
     }
 
     private static SettingTable.Row row(Object given) {
