@@ -130,10 +130,10 @@ class CircuitWordsTest {
 
     @Test
     void a_balancing_valve_is_set_from_the_excess_head() {
-        BalancingValve valve =
-                (BalancingValve) Scripts.run("balancingValve(settings: [[1, 4.kv], [2, 9.kv], [3, 16.kv]],"
-                        + " name: 'BV 1').taking(100.kPa.headOf(water(4.degC)), 9.m3ph)");
-        assertEquals(2, valve.setting(), 1e-3);
+        // by hand: 9 m³/h at 10⁵/(1000·9.80665) m is Kv 9, which the table has at 2
+        BalancingValve valve = (BalancingValve) Scripts.run(
+                "settingFor(balancingValve(settings: [[1, 4.kv], [2, 9.kv], [3, 16.kv]]), 10.19716213.m, 9.m3ph)");
+        assertEquals(2, valve.setting(), 1e-6);
     }
 
     @Test
