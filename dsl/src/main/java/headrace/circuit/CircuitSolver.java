@@ -8,6 +8,7 @@ import headrace.circuit.solve.NetworkSolution;
 import headrace.circuit.solve.NetworkSolver;
 import headrace.circuit.solve.Scan;
 import headrace.problem.Refusal;
+import headrace.pump.PumpBranch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -108,6 +109,15 @@ public final class CircuitSolver implements ClosingPlace {
             all.add(points.size() == 1 ? solution : solution.with(CircuitNotes.oneOf(points, point)));
         }
         return all;
+    }
+
+    /** Returns a running pump with its branch as it stands on the header, for {@link #solveAll}. */
+    public static HeaderPump onHeader(PumpBranch pump) {
+        double r = pump.lossMetresPerSquaredFlow();
+        double cracking = pump.crackingHead().metres();
+        return new HeaderPump(
+                q -> pump.curve().headMetres(q, 1) - cracking - r * q * q,
+                pump.curve().extendedHighestFlow().si());
     }
 
     /** Where Newton's method found nothing, the heads are looked through one by one. */

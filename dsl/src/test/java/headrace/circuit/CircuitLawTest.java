@@ -4,15 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.circuit.part.BoosterPump;
 import headrace.circuit.part.LinkLaw;
 import headrace.circuit.part.Part;
+import headrace.circuit.part.PartProblem;
+import headrace.circuit.part.Passage;
 import headrace.circuit.part.SquareLaw;
+import headrace.circuit.part.pipe.Pipe;
 import headrace.circuit.solve.HeaderPump;
 import headrace.circuit.solve.LoopView;
+import headrace.curve.CurveFormula;
+import headrace.curve.PumpCurve;
 import headrace.liquid.Liquid;
+import headrace.numeric.Polynomial;
 import headrace.problem.Refusal;
+import headrace.pump.PumpBranch;
 import headrace.units.Flow;
 import headrace.units.Head;
+import headrace.units.Length;
+import headrace.units.Pressure;
+import headrace.units.Speed;
 import headrace.units.Temperature;
 import java.util.List;
 import java.util.Map;
@@ -117,8 +128,8 @@ class CircuitLawTest {
             }
 
             @Override
-            public headrace.circuit.part.Passage passage() {
-                return headrace.circuit.part.Passage.FORWARD;
+            public Passage passage() {
+                return Passage.FORWARD;
             }
 
             @Override
@@ -153,6 +164,80 @@ class CircuitLawTest {
                 Refusal.class, () -> CircuitSolver.of(ONE_LOAD).solveAll(ONE_LOAD.designDemands(), List.of(pump)));
         assertEquals(CircuitProblem.LAW_MISSES_CIRCUIT, refusal.problem());
         assertTrue(refusal.getMessage().contains("end at"), refusal.getMessage());
+    }
+
+    /** 20 m at no flow, less 1 m for each (L/s)², up to 4 L/s. */
+    private static PumpBranch pump(String name, double metres) {
+        CurveFormula formula = new CurveFormula(
+                Polynomial.of(metres, 0, -1 / (LITRE * LITRE)),
+                Polynomial.of(200, 1e5),
+                Flow.ZERO,
+                Flow.litresPerSecond(Math.sqrt(metres) - 0.01));
+        return PumpBranch.of(PumpCurve.of(name, Speed.revolutionsPerMinute(1450), WATER, formula));
+    }
+
+    @Test
+    void a_pump_on_the_header_meets_the_load_where_both_heads_are_equal() {
+        // 24 − q² = 5·q²
+        List<CircuitSolution> all = CircuitSolver.of(ONE_LOAD)
+                .solveAll(
+                        ONE_LOAD.designDemands().with("load", Flow.litresPerSecond(3)),
+                        List.of(CircuitSolver.onHeader(pump("duty", 24))));
+        assertEquals(1, all.size());
+        assertEquals(2, all.get(0).flow().toLitresPerSecond(), 1e-8);
+    }
+
+    @Test
+    void a_booster_adds_its_head_in_its_branch() {
+        // 16 m at the header, 9 − q² in the branch: 25 = 6.25·q², with 5.25·q² of pipe
+        Circuit circuit = Circuit.of(
+                WATER,
+                "out",
+                "in",
+                Branch.of("far", "out", "in", new Loss("pipe", 5.25), new BoosterPump(pump("booster", 9))));
+        CircuitSolution solution = circuit.solve(Closing.head(Head.metres(16)));
+        assertEquals(2, solution.flow().toLitresPerSecond(), 1e-8);
+        assertTrue(solution.notes().isEmpty(), solution.notes().toString());
+    }
+
+    @Test
+    void a_booster_driven_beyond_its_curve_says_so() {
+        Circuit circuit = Circuit.of(
+                WATER,
+                "out",
+                "in",
+                Branch.of("far", "out", "in", new Loss("pipe", 1), new BoosterPump(pump("booster", 4))));
+        assertTrue(circuit.solve(Closing.head(Head.metres(30))).notes().has(PartProblem.BOOSTER_BEYOND_CURVE));
+    }
+
+    @Test
+    void of_two_pumps_that_fight_the_weaker_is_named() {
+        // 16 m hold the branch back, in which a pump gives 9 m at no flow
+        Circuit circuit = Circuit.of(
+                WATER,
+                "out",
+                "in",
+                Branch.of("load", "out", "in", new Loss("pipe", 1)),
+                Branch.of("side", "in", "out", new BoosterPump(pump("booster", 9))));
+        CircuitSolution solution = circuit.solve(Closing.head(Head.metres(16)));
+        assertEquals(0, solution.branch("side").flow().si());
+        assertTrue(solution.notes().toString().contains("'booster' in 'side' works against other pumps"));
+    }
+
+    @Test
+    void a_pipe_in_a_circuit_carries_the_flow_of_a_published_pressure_drop() {
+        // 50 m of 52.5 mm, 0.045 mm rough, water at 20 °C: 6877.511 Pa at 6 m³/h (Colebrook to 13 digits, IAPWS water)
+        Circuit circuit = Circuit.of(
+                WATER,
+                "out",
+                "in",
+                Branch.of(
+                        "pipe",
+                        "out",
+                        "in",
+                        Pipe.of("pipe", Length.millimetres(52.5), Length.millimetres(0.045), Length.metres(50))));
+        CircuitSolution solution = circuit.solve(Closing.head(WATER.headOf(Pressure.pascals(6877.511))));
+        assertEquals(6, solution.flow().toCubicMetresPerHour(), 2e-5);
     }
 
     @Test

@@ -35,5 +35,7 @@ public enum PartProblem implements Problem {
     /** A coil with so little water that its flow turns laminar. */
     LAMINAR_COIL,
     /** A decoupler that runs backwards. */
-    DECOUPLER_REVERSED
+    DECOUPLER_REVERSED,
+    /** A pump in a branch that moves more than its curve reaches. */
+    BOOSTER_BEYOND_CURVE
 }

@@ -103,6 +103,24 @@ class SeededNetworksTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"6, 100", "30, 40", "100, 10"})
+    void the_interior_path_comes_to_the_same_solution(int branches, int count) {
+        for (int seed = 0; seed < count; seed++) {
+            Network network = SeededNetworks.of(seed, branches, true);
+            ClosingLaw law = ClosingLaw.constant(seed % 2 == 0 ? 12 : 3);
+            NetworkSolution direct = NetworkSolver.of(network).solve(law);
+            NetworkSolution around = NetworkSolver.of(network).solveRoundabout(law);
+            assertTrue(around.converged(), "seed " + seed + ": " + around.residuals());
+            assertTrue(around.iterations() > direct.iterations(), "seed " + seed);
+            assertEquals(
+                    direct.pump().cubicMetresPerSecond(),
+                    around.pump().cubicMetresPerSecond(),
+                    1e-7 * network.scale().cubicMetresPerSecond(),
+                    "seed " + seed);
+        }
+    }
+
     private static Network shuffled(Network network, long seed) {
         List<Integer> names = new ArrayList<>();
         for (int i = 2; i < network.nodes(); i++) {
