@@ -3,6 +3,7 @@ package headrace.data;
 import headrace.data.Form.Field;
 import headrace.problem.Notes;
 import headrace.problem.Place;
+import headrace.problem.Problem;
 import headrace.problem.Refusal;
 import headrace.record.Input;
 import headrace.units.Quantity;
@@ -117,7 +118,7 @@ final class Sheet {
     }
 
     /** Returns a refusal of the file as a whole, at its last line. */
-    Refusal refused(DataProblem problem, String asked, String possible, String next) {
+    Refusal refused(Problem problem, String asked, String possible, String next) {
         return new Refusal(problem, asked, possible, next).at(lastPlace());
     }
 

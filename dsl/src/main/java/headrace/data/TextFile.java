@@ -28,7 +28,12 @@ record TextFile(String path, byte[] bytes, List<String> lines, Notes notes) {
     private static final char MARK = '\uFEFF';
 
     static TextFile read(Path path) {
-        byte[] bytes = bytesOf(path);
+        return read(path, MOST_BYTES);
+    }
+
+    /** Reads a file of at most so many bytes. */
+    static TextFile read(Path path, int mostBytes) {
+        byte[] bytes = bytesOf(path, mostBytes);
         String text = decoded(path, bytes);
         Notes notes = Notes.NONE;
         if (!text.isEmpty() && text.charAt(0) == MARK) {
@@ -53,7 +58,7 @@ record TextFile(String path, byte[] bytes, List<String> lines, Notes notes) {
         return new Place(path, line, column);
     }
 
-    private static byte[] bytesOf(Path path) {
+    private static byte[] bytesOf(Path path, int mostBytes) {
         Place place = Place.of(path.toString());
         if (!Files.exists(path)) {
             throw new Refusal(
@@ -69,13 +74,13 @@ record TextFile(String path, byte[] bytes, List<String> lines, Notes notes) {
             }
             byte[] bytes;
             try (InputStream in = Files.newInputStream(path)) {
-                bytes = in.readNBytes(MOST_BYTES + 1);
+                bytes = in.readNBytes(mostBytes + 1);
             }
-            if (bytes.length > MOST_BYTES) {
+            if (bytes.length > mostBytes) {
                 throw new Refusal(
                                 DataProblem.FILE_TOO_LARGE,
                                 "Asked to read a file of " + Files.size(path) + " bytes",
-                                "Such a file has at most " + MOST_BYTES + " bytes",
+                                "Such a file has at most " + mostBytes + " bytes",
                                 "Name the right file, or save only the points that count")
                         .at(place);
             }

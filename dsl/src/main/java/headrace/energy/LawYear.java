@@ -5,6 +5,7 @@ import headrace.control.Demand;
 import headrace.control.LoopState;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
+import headrace.problem.GatheredNotes;
 import headrace.problem.Notes;
 import headrace.pump.PumpSet;
 import headrace.record.Basis;
@@ -37,7 +38,9 @@ public record LawYear(ControlLaw law, List<BinResult> bins, Money cost, Notes no
 
     static LawYear of(ControlLaw law, PumpSet set, Duty design, Year year) {
         List<BinResult> bins = new ArrayList<>();
-        Notes notes = year.profile().notes();
+        GatheredNotes notes = new GatheredNotes();
+        notes.add(year.profile().notes());
+        Basis last = Basis.NONE;
         Basis basis =
                 year.profile().basis().with("load: " + year.profile().name() + ", flow as a share of " + design.flow());
         Power standby = standby(law, set);
@@ -47,11 +50,13 @@ public record LawYear(ControlLaw law, List<BinResult> bins, Money cost, Notes no
             Optional<SteadyState> state =
                     flow.si() > 0 ? Optional.of(SteadyState.of(law, set, flow)) : Optional.empty();
             bins.add(new BinResult(bin, flow, state, standby));
-            notes = notes.and(state.map(SteadyState::notes).orElseGet(() -> off(bin, standby)));
-            basis = basis.and(state.map(SteadyState::basis).orElse(Basis.NONE));
+            notes.add(state.map(SteadyState::notes).orElseGet(() -> off(bin, standby)));
+            Basis here = state.map(SteadyState::basis).orElse(last);
+            basis = here.equals(last) ? basis : basis.and(here);
+            last = here;
         }
         Money cost = year.price().of(sum(bins, BinResult::wireEnergy));
-        return new LawYear(law, bins, cost, notes, basis.with("energy price: " + year.price()));
+        return new LawYear(law, bins, cost, notes.notes(), basis.with("energy price: " + year.price()));
     }
 
     /**

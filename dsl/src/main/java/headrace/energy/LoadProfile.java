@@ -29,6 +29,9 @@ public final class LoadProfile implements Traced {
 
     private static final double MOST_HOURS = 8784;
 
+    /** Per cent of the time by per cent of design flow. */
+    private static final Map<Integer, Integer> CIRCULATOR = Map.of(100, 6, 75, 15, 50, 35, 25, 44);
+
     private final String name;
     private final List<LoadBin> bins;
     private final Notes notes;
@@ -76,6 +79,23 @@ public final class LoadProfile implements Traced {
                     "Check the column of hours and its unit");
         }
         return profile;
+    }
+
+    /**
+     * Returns the profile of circulators: 6, 15, 35 and 44 % of the hours at 100, 75, 50 and 25 % of design flow, after
+     * Commission Regulation (EC) 641/2009 Annex II as amended.
+     *
+     * @param hours the hours of a year in which the circulator runs
+     */
+    public static LoadProfile circulator(Time hours) {
+        List<LoadBin> bins = CIRCULATOR.entrySet().stream()
+                .map(entry -> new LoadBin(Ratio.percent(entry.getKey()), hours.times(entry.getValue() / 100.0)))
+                .toList();
+        return of(
+                "circulator profile over " + hours,
+                bins,
+                Basis.of("load profile: 6, 15, 35 and 44 % of the time at 100, 75, 50 and 25 % flow (EC 641/2009 Annex"
+                        + " II)"));
     }
 
     /** Returns this profile with what its reader had to say. */

@@ -4,6 +4,7 @@ import headrace.operation.OperatingPoint;
 import headrace.operation.limit.OperatingRegion;
 import headrace.operation.limit.OperatingRegion.Zone;
 import headrace.operation.limit.RegionPoint;
+import headrace.problem.GatheredNotes;
 import headrace.problem.Notes;
 import headrace.pump.PumpSet;
 import headrace.record.Basis;
@@ -35,7 +36,8 @@ public record RegionHours(String law, Map<Zone, Time> hours, Time off, Notes not
             hours.put(zone, Time.ZERO);
         }
         Time off = Time.ZERO;
-        Notes notes = year.notes();
+        GatheredNotes notes = new GatheredNotes();
+        notes.add(year.notes());
         for (BinResult bin : year.bins()) {
             if (bin.state().isEmpty()) {
                 off = off.plus(bin.bin().hours());
@@ -43,11 +45,11 @@ public record RegionHours(String law, Map<Zone, Time> hours, Time off, Notes not
                 OperatingPoint point = bin.state().get().point();
                 RegionPoint at = region.at(set.curve(), point.point());
                 hours.merge(at.zone(), bin.bin().hours(), Time::plus);
-                notes = notes.and(at.notes());
+                notes.add(at.notes());
             }
         }
         return new RegionHours(
-                year.law().name(), hours, off, notes, year.basis().with("operating region: " + region));
+                year.law().name(), hours, off, notes.notes(), year.basis().with("operating region: " + region));
     }
 
     /** Returns the hours in which the pump runs. */
