@@ -8,6 +8,7 @@ import headrace.data.Table;
 import headrace.energy.PowerSaving;
 import headrace.energy.RegionHours;
 import headrace.energy.YearSaving;
+import headrace.energy.load.BranchYear;
 import headrace.operation.OperatingPoint;
 import headrace.problem.Notes;
 import headrace.record.Basis;
@@ -37,6 +38,7 @@ final class ListReports {
                 .or(() -> all(several, OperatingPoint.class, ListReports::operatingPoints))
                 .or(() -> all(several, CurvePoint.class, ListReports::curvePoints))
                 .or(() -> all(several, ImpellerSizing.Sized.class, CurveChoiceReports::sized))
+                .or(() -> all(several, BranchYear.class, YearReports::sharings))
                 .or(() -> all(several, RuleVerdict.class, ListReports::verdicts))
                 .or(() -> all(several, PowerSaving.class, ListReports::powerSavings))
                 .or(() -> all(several, YearSaving.class, ListReports::yearSavings))

@@ -5,6 +5,7 @@ import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.SystemCurve;
 import headrace.circuit.part.valve.InstalledCharacteristic;
+import headrace.circuit.part.coil.EmissionLaw;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
@@ -22,6 +23,10 @@ import headrace.drive.Motor;
 import headrace.energy.LoadProfile;
 import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
+import headrace.energy.load.BranchYear;
+import headrace.energy.load.HourlyLoad;
+import headrace.energy.load.HourlyWeather;
+import headrace.energy.load.LoadToFlow;
 import headrace.liquid.Liquid;
 import headrace.operation.OperatingPoint;
 import headrace.operation.ParallelOperation;
@@ -64,6 +69,11 @@ public final class Reports {
             new Report<>(Liquid.class, PlainReports::liquid),
             new Report<>(Inquiry.class, InquiryReport::of),
             new Report<>(LoadProfile.class, LoadProfileReport::of),
+            new Report<>(HourlyLoad.class, YearReports::load),
+            new Report<>(HourlyWeather.class, YearReports::weather),
+            new Report<>(LoadToFlow.class, YearReports::way),
+            new Report<>(EmissionLaw.class, law -> YearReports.way(LoadToFlow.emission(law))),
+            new Report<>(BranchYear.class, YearReports::branches),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
             new Report<>(PumpTest.class, PumpTestReport::of),
             new Report<>(PumpCurve.class, PumpCurveReport::of),

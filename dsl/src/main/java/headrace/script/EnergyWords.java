@@ -5,6 +5,8 @@ import headrace.energy.LoadBin;
 import headrace.energy.LoadProfile;
 import headrace.energy.PowerSaving;
 import headrace.energy.StrategyComparison;
+import headrace.energy.load.HourlyLoad;
+import headrace.energy.load.LoadToFlow;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.units.Ratio;
@@ -68,7 +70,9 @@ public final class EnergyWords implements Words {
         }
         return StrategyComparison.of(
                 ControlWords.set(set, "compare"),
-                Wanted.object(LoadProfile.class, year, "the year of compare"),
+                year instanceof HourlyLoad hourly
+                        ? hourly.flows(LoadToFlow.constantDifference())
+                        : Wanted.object(LoadProfile.class, year, "the year of compare"),
                 choices.price("price"),
                 laws);
     }

@@ -118,7 +118,7 @@ public final class FileWords implements Words {
         return new Saving(choices, result).to(name("save", file));
     }
 
-    private static NumberStyle style(String word, Map<String, ?> given) {
+    static NumberStyle style(String word, Map<String, ?> given) {
         return Choices.of(word, given, "decimalComma").yes("decimalComma", false)
                 ? NumberStyle.DECIMAL_COMMA
                 : NumberStyle.DECIMAL_POINT;

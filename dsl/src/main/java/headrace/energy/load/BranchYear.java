@@ -109,6 +109,11 @@ public final class BranchYear implements Traced {
         return sharing;
     }
 
+    /** Returns how they share it, in words. */
+    public String shared() {
+        return sharing instanceof Sharing.OneOff off ? "'" + branches.get(off.branch()).name + "' off" : sharing.name();
+    }
+
     /** Returns how many hours it has. */
     public int hours() {
         return load.hours();
@@ -178,12 +183,12 @@ public final class BranchYear implements Traced {
 
     @Override
     public Basis basis() {
-        Basis basis = load.basis().with("load shared among " + branches.size() + " branches: " + sharing.name());
+        Basis basis = load.basis().with("load shared among " + branches.size() + " branches: " + shared());
         return branches.stream().map(branch -> branch.way.basis()).reduce(basis, Basis::and);
     }
 
     @Override
     public String toString() {
-        return load.name() + " over " + branches.size() + " branches, " + sharing.name();
+        return load.name() + " over " + branches.size() + " branches, " + shared();
     }
 }

@@ -1,9 +1,10 @@
 package headrace.energy.load;
 
+import headrace.problem.Notes;
 import headrace.problem.Refusal;
-import headrace.record.Basis;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
+import java.util.Arrays;
 
 /**
  * A load that goes with the outdoor temperature on one side of a change point: {@code L = b + (1 − b)·max(0, (T −
@@ -50,12 +51,42 @@ public record ChangePoint(Temperature changePoint, Temperature design, Ratio bas
 
     /** Returns the load of a year of weather. */
     public HourlyLoad over(HourlyWeather weather, String name) {
+        double[] shares = shares(weather);
+        return HourlyLoad.of(name, weather.start(), shares, weather.basis().with(this.toString()))
+                .with(weather.notes());
+    }
+
+    /**
+     * Returns the load of a year of weather, no more than a share of design in any hour; where the weather asks for
+     * more, a note says so.
+     */
+    public HourlyLoad over(HourlyWeather weather, String name, Ratio most) {
+        double[] shares = shares(weather);
+        double asked = Arrays.stream(shares).max().orElseThrow();
+        long cut = Arrays.stream(shares).filter(share -> share > most.value()).count();
+        double[] kept = Arrays.stream(shares)
+                .map(share -> Math.min(share, most.value()))
+                .toArray();
+        HourlyLoad load = HourlyLoad.of(
+                        name,
+                        weather.start(),
+                        kept,
+                        weather.basis().with(this.toString()).with("load: no more than " + most + " of design"))
+                .with(weather.notes());
+        return cut == 0
+                ? load
+                : load.with(Notes.NONE.with(
+                        LoadProblem.LOAD_CAPPED,
+                        "In " + cut + " hours the weather asks for up to " + Ratio.of(asked) + " of design; " + most
+                                + " was taken"));
+    }
+
+    private double[] shares(HourlyWeather weather) {
         double[] shares = new double[weather.hours()];
         for (int i = 0; i < shares.length; i++) {
             shares[i] = shareAt(weather.celsiusAt(i));
         }
-        Basis basis = weather.basis().with(this.toString());
-        return HourlyLoad.of(name, weather.start(), shares, basis).with(weather.notes());
+        return shares;
     }
 
     @Override

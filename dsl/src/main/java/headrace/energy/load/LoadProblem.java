@@ -10,6 +10,8 @@ public enum LoadProblem implements Problem {
     LOAD_OUT_OF_RANGE,
     /** Hours above design load. */
     LOAD_ABOVE_DESIGN,
+    /** Hours in which the weather asks for more load than was to be taken. */
+    LOAD_CAPPED,
     /** An hour that a file leaves out. */
     HOUR_MISSING,
     /** An hour that a file has twice, or that stands before the one ahead of it. */

@@ -35,8 +35,8 @@ public sealed interface LoadToFlow extends Traced permits ConstantDifference, Em
     }
 
     /** Flow goes with the load by an emission law with one number. */
-    static LoadToFlow emission(double a) {
-        return new EmissionFlow(new EmissionLaw(a));
+    static LoadToFlow emission(EmissionLaw law) {
+        return new EmissionFlow(law);
     }
 
     /** Flow goes with the load as a coil of a rating needs it, all temperatures as at design. */

@@ -1,7 +1,9 @@
 package headrace.energy.load;
 
 import headrace.numeric.RandomStreams;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How the branches of a circuit share a load: which of them are asked for how much, given how much all of them are
@@ -61,6 +63,16 @@ public sealed interface Sharing {
     /** Another random share for every branch in every hour, the same for the same seed. */
     static Sharing random(long seed) {
         return new Random(seed);
+    }
+
+    /** Returns the set on which a law is shown: even, near and far first, each branch off in turn, and random. */
+    static List<Sharing> all(int branches, long seed) {
+        List<Sharing> all = new ArrayList<>(List.of(even(), near(), far()));
+        for (int i = 0; branches > 1 && i < branches; i++) {
+            all.add(oneOff(i));
+        }
+        all.add(random(seed));
+        return List.copyOf(all);
     }
 
     /** All branches alike. */
