@@ -12,7 +12,7 @@ import java.util.Set;
  */
 public final class GatheredNotes {
     /** So many notes of one kind are read; more are counted. */
-    public static final int MOST_OF_A_KIND = 12;
+    public static final int MOST_OF_A_KIND = 4;
 
     private final Set<Note> kept = new LinkedHashSet<>();
     private final Map<Problem, Integer> ofKind = new LinkedHashMap<>();
