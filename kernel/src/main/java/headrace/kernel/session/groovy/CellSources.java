@@ -52,18 +52,28 @@ final class CellSources {
         }
     }
 
-    /** A file of a compiler: the cell it was made of, and how many lines later a line of it stands there. */
-    private record Made(Source source, int shift) {}
+    /**
+     * A file of a compiler.
+     *
+     * @param source the cell it was made of
+     * @param shift how many lines later a line of it stands there
+     * @param first the line before which none stands: the compiler may begin with lines of its own
+     */
+    private record Made(Source source, int shift, int first) {
+        int line(int number) {
+            return number <= 0 ? number : Math.max(first, number + shift);
+        }
+    }
 
     private final Map<String, Made> byFile = new ConcurrentHashMap<>();
 
     void put(String className, String label, String code) {
-        byFile.put(className + GROOVY, new Made(new Source(label, code), 0));
+        byFile.put(className + GROOVY, new Made(new Source(label, code), 0, 1));
     }
 
     /** Notes that a file was made of a part of a cell. */
-    void place(String file, String className, int shift) {
-        byFile.put(file, new Made(byFile.get(className + GROOVY).source(), shift));
+    void place(String file, String className, int shift, int first) {
+        byFile.put(file, new Made(byFile.get(className + GROOVY).source(), shift, first));
     }
 
     void remove(String className) {
@@ -93,9 +103,9 @@ final class CellSources {
         Deque<String> called = new ArrayDeque<>();
         for (StackTraceElement frame : frames) {
             Optional<Made> made = made(frame.getFileName());
-            int number = frame.getLineNumber() + made.map(Made::shift).orElse(0);
+            int number = made.map(each -> each.line(frame.getLineNumber())).orElse(0);
             String place = frame.getFileName() + ":" + number;
-            if (made.isEmpty() || frame.getLineNumber() <= 0 || number <= 0 || place.equals(before)) {
+            if (made.isEmpty() || number <= 0 || place.equals(before)) {
                 called.push(frame.getMethodName().equals("<init>") ? simple(frame) : frame.getMethodName());
                 continue;
             }

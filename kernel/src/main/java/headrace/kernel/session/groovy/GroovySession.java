@@ -212,8 +212,8 @@ public final class GroovySession implements Session {
     private Outcome evaluateJava(String name, String code, Output output) throws Throwable {
         Object value = java().run(code, new JavaCells.Hearer() {
             @Override
-            public void placed(String file, int shift) {
-                sources.place(file, name, shift);
+            public void placed(String file, int shift, int first) {
+                sources.place(file, name, shift, first);
             }
 
             @Override

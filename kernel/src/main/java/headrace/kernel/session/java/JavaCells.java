@@ -54,8 +54,9 @@ public final class JavaCells implements AutoCloseable {
          *
          * @param file its name in traces
          * @param shift how many lines later a line of it stands in the cell
+         * @param first the line of the cell before which none of its lines can stand
          */
-        void placed(String file, int shift);
+        void placed(String file, int shift, int first);
 
         /** Says what the user must know beside the cell's value. */
         void note(String sentence);
@@ -188,15 +189,17 @@ public final class JavaCells implements AutoCloseable {
             return;
         }
         SnippetWrapper wrapper = shell.sourceCodeAnalysis().wrapper(snippet);
-        int last = Math.max(
-                0, snippet.source().stripTrailing().replaceFirst(";$", "").length() - 1);
+        String source = snippet.source();
+        int last = Math.max(0, source.stripTrailing().replaceFirst(";$", "").length() - 1);
+        int first = source.length() - source.stripLeading().length();
         int wrapped = wrapper.sourceToWrappedPosition(last);
         int there = lines(
                 wrapper.wrapped(),
                 Math.max(0, Math.min(wrapped, wrapper.wrapped().length())));
-        int here = piece.firstLine() - 1 + lines(snippet.source(), last);
+        int begun = piece.lineOf(source);
+        int here = begun - 1 + lines(source, last) - lines(source, first);
         String name = wrapper.fullClassName();
-        hearer.placed(name.substring(name.lastIndexOf('.') + 1) + ".java", here - there);
+        hearer.placed(name.substring(name.lastIndexOf('.') + 1) + ".java", here - there, begun);
     }
 
     private static int lines(String text, int end) {

@@ -41,6 +41,16 @@ record Piece(String source, int start, int firstLine, SourceCodeAnalysis.Complet
         return pieces;
     }
 
+    /** Returns the line of the cell on which a part of this begins, from 1. */
+    int lineOf(String part) {
+        int place = Math.max(0, source.indexOf(part.strip().replaceFirst(";$", "")));
+        return firstLine
+                + (int) source.substring(0, place)
+                        .chars()
+                        .filter(each -> each == '\n')
+                        .count();
+    }
+
     /** Returns whether it can never run as it stands. */
     boolean isBroken() {
         return state == SourceCodeAnalysis.Completeness.UNKNOWN

@@ -133,6 +133,22 @@ class JavaCellTest {
         assertTrue(value("lastTrace()").contains("IllegalArgumentException: no flow"));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "int n = 0;\\nint m = 1 / n; | 2",
+                "int n = 0;\\n\\n// why\\nint m =\\n    1 / n; | 4",
+                "int n = 0;\\nvar f = 3;\\nif (f > 2) {\\n  n = f / n;\\n} | 4",
+                "%%java\\n\\nint n = 0; int m = 1 / n; | 3",
+                "class A {\\n int half(int n) {\\n  return 1 / n; } }\\nnew A().half(0) | 3",
+                "Supplier<Integer> s = () ->\\n  1 / 0;\\n\\ns.get() | 2"
+            })
+    void the_line_is_the_one_that_failed(String code, int line) {
+        Fault fault = fault(code.replace("\\n", "\n"));
+        assertEquals("Cell 1, line " + line + ":", fault.lines().get(1), fault.lines()::toString);
+    }
+
     @Test
     void frames_cross_the_languages() {
         value("%%groovy\ndef halve(n) {\n  if (!n) throw new IllegalArgumentException('no flow')\n  n / 2\n}");

@@ -107,10 +107,10 @@ class TwoLanguagesTest extends CellTest {
 
     @Test
     void a_definition_may_wait_for_another() {
-        value("%%java\nint sum() { return part() + 1; }");
-        assertTrue(output.out().contains("The method sum can be used once part() is defined."), output.out());
+        value("%%java\nint sum() { return unheardOf() + 1; }");
+        assertTrue(output.out().contains("The method sum can be used once unheardOf() is defined."), output.out());
         assertEquals("unfinished-code", fault("%%java\nsum()").name());
-        leadsTo("3", "%%java\nint part() { return 2; }", "%%java\nsum()");
+        leadsTo("3", "%%java\nint unheardOf() { return 2; }", "%%java\nsum()");
     }
 
     @Test
