@@ -27,5 +27,7 @@ public enum ControlProblem implements Problem {
     /** A law asked for something of the circuit that it does not see. */
     NOTHING_SEEN_OF_CIRCUIT,
     /** A law that looks at the circuit was used without one. */
-    LAW_NEEDS_CIRCUIT
+    LAW_NEEDS_CIRCUIT,
+    /** A law and a circuit whose equations were not met in some hour. */
+    LAW_NOT_SOLVED
 }

@@ -1,6 +1,8 @@
 package headrace.control;
 
+import headrace.circuit.Closing;
 import headrace.curve.Duty;
+import headrace.curve.PumpCurve;
 import headrace.pump.PumpSet;
 import java.util.Optional;
 import java.util.Set;
@@ -35,5 +37,12 @@ record FixedSpeed(Duty forDuty) implements ControlLaw {
     @Override
     public Demand demand(LoopState state, PumpSet set) {
         return new Demand.OfSpeed(set.curve().pointFor(forDuty).speed());
+    }
+
+    @Override
+    public Closing closing(PumpSet set) {
+        PumpCurve curve = set.curve();
+        double speed = curve.pointFor(forDuty).speed().over(curve.speed()).value();
+        return Closing.ofFlow(q -> curve.headMetres(Math.max(0, q), speed));
     }
 }
