@@ -120,6 +120,39 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
         return new Demands(all);
     }
 
+    /**
+     * Returns whether what is asked of the terminals settles every flow: no loop, no bypass, nothing that passes beyond a
+     * held flow.
+     */
+    public boolean carriesOnlyDemands() {
+        Map<String, String> group = new LinkedHashMap<>();
+        junctions().forEach(junction -> group.put(junction, junction));
+        join(group, discharge, suction);
+        for (Branch branch : branches) {
+            boolean closes = !branch.isTerminal() && !join(group, branch.from(), branch.to());
+            if (closes || branch.limiter().isPresent()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Joins two junctions; returns false if they hang together already. */
+    private static boolean join(Map<String, String> group, String one, String other) {
+        String first = root(group, one);
+        String second = root(group, other);
+        group.put(first, second);
+        return !first.equals(second);
+    }
+
+    private static String root(Map<String, String> group, String junction) {
+        String at = junction;
+        while (!group.get(at).equals(at)) {
+            at = group.get(at);
+        }
+        return at;
+    }
+
     /** Returns this circuit with another liquid in it. */
     public Circuit with(Liquid other) {
         return new Circuit(other, discharge, suction, branches, origin);

@@ -29,6 +29,21 @@ public record Demands(Map<String, Flow> flows) {
         });
     }
 
+    /**
+     * Returns the demands of the terminals of a circuit.
+     *
+     * @param cubicMetresPerSecond a flow for each branch in the order of the circuit; what stands at others does not count
+     */
+    public static Demands of(Circuit circuit, double[] cubicMetresPerSecond) {
+        Map<String, Flow> all = new LinkedHashMap<>();
+        for (int i = 0; i < circuit.branches().size(); i++) {
+            if (circuit.branches().get(i).isTerminal()) {
+                all.put(circuit.branches().get(i).name(), Flow.cubicMetresPerSecond(cubicMetresPerSecond[i]));
+            }
+        }
+        return new Demands(all);
+    }
+
     /** Returns these demands with another flow for one terminal. */
     public Demands with(String name, Flow flow) {
         Map<String, Flow> all = new LinkedHashMap<>(flows);

@@ -17,5 +17,7 @@ public enum EnergyProblem implements Problem {
     /** Hours at no flow, in which the pump stands still. */
     PUMP_OFF,
     /** A pump that at full speed does not reach the design point, so that throttling it is no fair baseline. */
-    FULL_SPEED_SHORT_OF_DESIGN
+    FULL_SPEED_SHORT_OF_DESIGN,
+    /** A law that takes less partly because it does not serve every branch. */
+    SAVES_BY_NOT_SERVING
 }

@@ -23,6 +23,8 @@ import headrace.drive.Motor;
 import headrace.energy.LoadProfile;
 import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
+import headrace.energy.year.CircuitYear;
+import headrace.energy.year.LawHours;
 import headrace.energy.load.BranchYear;
 import headrace.energy.load.HourlyLoad;
 import headrace.energy.load.HourlyWeather;
@@ -113,6 +115,8 @@ public final class Reports {
             new Report<>(CircuitSolution.class, CircuitReports::solution),
             new Report<>(InstalledCharacteristic.class, CircuitReports::installed),
             new Report<>(StrategyComparison.class, ComparisonReport::of),
+            new Report<>(CircuitYear.class, YearReport::of),
+            new Report<>(LawHours.class, YearReport::of),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
             new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),

@@ -1,0 +1,252 @@
+package headrace.energy.year;
+
+import static headrace.pump.KnownPump.m3ph;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headrace.circuit.Branch;
+import headrace.circuit.Circuit;
+import headrace.circuit.CircuitProblem;
+import headrace.circuit.part.Drop;
+import headrace.circuit.part.PlantResistance;
+import headrace.control.ControlLaw;
+import headrace.control.LawLimits;
+import headrace.control.SteadyState;
+import headrace.curve.Duty;
+import headrace.drive.SeparateLosses;
+import headrace.energy.EnergyProblem;
+import headrace.energy.StrategyComparison;
+import headrace.energy.load.BranchYear;
+import headrace.energy.load.HourlyLoad;
+import headrace.energy.load.LoadToFlow;
+import headrace.energy.load.Sharing;
+import headrace.problem.Refusal;
+import headrace.pump.KnownPump;
+import headrace.pump.PumpSet;
+import headrace.record.Basis;
+import headrace.units.EnergyPrice;
+import headrace.units.Flow;
+import headrace.units.Head;
+import headrace.units.Money;
+import headrace.units.Ratio;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A plant of 8 m at 80 m³/h; near takes 4 m, a main 3 m and far 5 m at 40 m³/h; all with the square of flow, so that 16 m
+ * are needed at 80 m³/h. Hand calculations.
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class CircuitYearTest {
+    private static final Duty DESIGN = new Duty(m3ph(80), Head.metres(16));
+    private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED);
+    private static final EnergyPrice PRICE = new EnergyPrice(Money.of(0.2, "EUR"));
+    private static final Circuit LOOP = Circuit.of(
+            KnownPump.WATER,
+            "supply",
+            "return",
+            Branch.of("plant", "supply", "first tap", loss("chiller", 80, 8)),
+            Branch.terminal("near", "first tap", "return", m3ph(40), loss("near coil", 40, 4)),
+            Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
+            Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
+
+    @Test
+    void a_year_of_one_load_is_its_power_times_the_hours() {
+        ControlLaw law = ControlLaw.quadratic(DESIGN, Ratio.percent(25));
+        LawHours hours = year(constant(0.5), Sharing.even(), law).laws().get(0);
+        SteadyState state = SteadyState.of(law, SET, m3ph(40));
+        assertEquals(
+                state.point().wirePower().watts() * 8760 * 3600,
+                hours.energy().wire().joules(),
+                1e-6 * hours.energy().wire().joules());
+        assertEquals(state.point().wirePower().watts(), hours.peak().power().watts(), 1e-6);
+        assertEquals(8760, hours.running().on().toHours(), 1e-9);
+        assertEquals(1, hours.running().starts());
+        assertEquals(0, hours.service().starvedBranchHours().si());
+        assertTrue(hours.service().worst().isEmpty());
+    }
+
+    /** Far alone at 40 m³/h under 4 + 12·z²: q = √(4/0.004375) of 40, in every hour of the year. */
+    @Test
+    void what_a_law_does_not_serve_is_counted_by_branch_with_the_worst_hour() {
+        ControlLaw law = ControlLaw.quadratic(DESIGN, Ratio.percent(25));
+        LawHours hours = year(constant(0.5), Sharing.far(), law).laws().get(0);
+        double q = Math.sqrt(4 / 0.004375);
+        assertEquals(8760, hours.service().starvedBranchHours().toHours(), 1e-9);
+        assertEquals(Map.of("far", hours.service().starvedBranchHours()), hours.service().byBranch());
+        assertEquals((40 - q) * 8760, hours.service().unmet().cubicMetres(), 1e-4);
+        Shortfall worst = hours.service().worst().orElseThrow();
+        assertEquals("far", worst.branch());
+        assertEquals(q / 40, worst.delivered().value(), 1e-9);
+        assertEquals(5 - 0.003125 * q * q, worst.missing().metres(), 1e-6);
+    }
+
+    /** The same total asks 4 m shared evenly and 10 m of the far branch alone. */
+    @Test
+    void the_neediest_valve_takes_what_each_pattern_needs_and_starves_nobody() {
+        ControlLaw law = ControlLaw.neediestValve(DESIGN, Ratio.percent(100));
+        LawHours even = year(constant(0.5), Sharing.even(), law).laws().get(0);
+        LawHours far = year(constant(0.5), Sharing.far(), law).laws().get(0);
+        assertEquals(4, even.running().meanHead().metres(), 1e-6);
+        assertEquals(10, far.running().meanHead().metres(), 1e-6);
+        assertEquals(0, far.service().starvedBranchHours().si());
+        assertEquals(0, far.shares().throttled().joules(), 1e-6 * far.energy().wire().joules());
+    }
+
+    @Test
+    void where_the_energy_goes_makes_up_the_whole() {
+        CircuitYear year = year(seasons(), Sharing.random(7), laws());
+        for (LawHours law : year.laws()) {
+            double whole = law.energy().wire().joules();
+            assertEquals(whole, law.shares().total().joules(), 1e-9 * whole, law.toString());
+            assertTrue(law.shares().throttled().joules() >= 0, law.toString());
+            assertEquals(whole, Arrays.stream(law.hourly()).sum() * 3600, 1e-9 * whole);
+        }
+    }
+
+    @Test
+    void hours_and_bins_of_the_same_year_agree() {
+        BranchYear asked = asked(seasons(), Sharing.even());
+        ControlLaw law = ControlLaw.quadratic(DESIGN, Ratio.percent(60));
+        CircuitYear hours = CircuitYear.of(SET, LOOP, asked, PRICE, List.of(law));
+        StrategyComparison bins = StrategyComparison.of(SET, asked.together(), PRICE, List.of(law));
+        double expected = bins.laws().get(0).wireEnergy().joules();
+        assertEquals(expected, hours.laws().get(0).energy().wire().joules(), 1e-9 * expected);
+    }
+
+    /** 20 m were specified where 16 are needed. */
+    @Test
+    void a_saving_is_split_into_what_the_law_saves_and_what_the_margin_wasted() {
+        Duty specified = new Duty(m3ph(80), Head.metres(20));
+        CircuitYear year = CircuitYear.of(
+                SET,
+                LOOP,
+                asked(constant(0.5), Sharing.even()),
+                PRICE,
+                List.of(ControlLaw.quadratic(specified, Ratio.percent(25))));
+        assertEquals(16, year.neededAtDesign().metres(), 1e-7);
+        assertEquals(0.25, year.margin().value(), 1e-8);
+        double atTwenty = watts(ControlLaw.fixedSpeed(specified));
+        double atSixteen = watts(ControlLaw.fixedSpeed(DESIGN));
+        double law = watts(ControlLaw.quadratic(specified, Ratio.percent(25)));
+        LawSaving saving = year.savings().get(1);
+        double seconds = 8760 * 3600.0;
+        assertEquals((atTwenty - law) * seconds, saving.atWire().joules(), 1e-6 * atTwenty * seconds);
+        assertEquals((atTwenty - atSixteen) * seconds, saving.ofMargin().joules(), 1e-6 * atTwenty * seconds);
+        assertEquals((atSixteen - law) * seconds, saving.ofLaw().joules(), 1e-6 * atTwenty * seconds);
+    }
+
+    @Test
+    void hours_without_demand_stand_still_and_each_run_counts_as_a_start() {
+        double[] loads = new double[8760];
+        for (int hour = 0; hour < loads.length; hour++) {
+            loads[hour] = hour % 24 >= 8 && hour % 24 < 18 ? 0.6 : 0;
+        }
+        LawHours hours = year(loads, Sharing.even(), ControlLaw.linear(DESIGN, Ratio.percent(50)))
+                .laws()
+                .get(0);
+        assertEquals(365, hours.running().starts());
+        assertEquals(3650, hours.running().on().toHours(), 1e-9);
+        double standby = SET.driveTrain().standby().watts() * 5110 * 3600;
+        assertEquals(standby, hours.shares().standby().joules(), 1e-6);
+    }
+
+    @Test
+    void a_law_with_limits_of_flow_is_counted_too() {
+        LawLimits least = new LawLimits(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(m3ph(50)), Optional.empty());
+        ControlLaw law = ControlLaw.linear(DESIGN, Ratio.percent(50)).within(least);
+        LawHours hours = year(constant(0.25), Sharing.even(), law).laws().get(0);
+        double watts = SteadyState.of(law, SET, m3ph(20)).point().wirePower().watts();
+        assertEquals(watts, hours.peak().power().watts(), 1e-6);
+    }
+
+    @Test
+    void the_best_law_is_the_cheapest_that_starves_nobody() {
+        CircuitYear year = year(constant(0.5), Sharing.far(), laws());
+        assertEquals("neediest valve at 100 %", year.best().orElseThrow().law().name());
+    }
+
+    @Test
+    void two_runs_give_the_same_bits() {
+        CircuitYear one = year(seasons(), Sharing.random(7), laws());
+        CircuitYear two = year(seasons(), Sharing.random(7), laws());
+        for (int i = 0; i < one.laws().size(); i++) {
+            assertTrue(Arrays.equals(one.laws().get(i).hourly(), two.laws().get(i).hourly()));
+        }
+    }
+
+    @Test
+    void what_cannot_be_compared_is_refused() {
+        BranchYear asked = asked(constant(0.5), Sharing.even());
+        assertEquals(
+                EnergyProblem.DESIGN_MISSING,
+                assertThrows(
+                                Refusal.class,
+                                () -> CircuitYear.of(
+                                        SET, LOOP, asked, PRICE, List.of(ControlLaw.constantSpeed())))
+                        .problem());
+        BranchYear stranger = BranchYear.of(
+                HourlyLoad.of("year", LocalDateTime.of(2025, 1, 1, 0, 0), constant(0.5), Basis.NONE),
+                List.of(new BranchYear.Asked("attic", m3ph(40), LoadToFlow.constantDifference())),
+                Sharing.even());
+        assertEquals(
+                CircuitProblem.UNKNOWN_BRANCH,
+                assertThrows(Refusal.class, () -> CircuitYear.of(SET, LOOP, stranger, PRICE, List.of(laws())))
+                        .problem());
+    }
+
+    private static double watts(ControlLaw law) {
+        return SteadyState.of(law, SET, m3ph(40)).point().wirePower().watts();
+    }
+
+    private static ControlLaw[] laws() {
+        return new ControlLaw[] {
+            ControlLaw.constantHead(DESIGN),
+            ControlLaw.linear(DESIGN, Ratio.percent(50)),
+            ControlLaw.quadratic(DESIGN, Ratio.percent(25)),
+            ControlLaw.neediestValve(DESIGN, Ratio.percent(100)),
+            ControlLaw.remoteSensors(DESIGN, Map.of("far", Head.metres(5)))
+        };
+    }
+
+    private static CircuitYear year(double[] loads, Sharing sharing, ControlLaw... laws) {
+        return CircuitYear.of(SET, LOOP, asked(loads, sharing), PRICE, List.of(laws));
+    }
+
+    private static BranchYear asked(double[] loads, Sharing sharing) {
+        LoadToFlow way = LoadToFlow.constantDifference();
+        Flow each = m3ph(40);
+        return BranchYear.of(
+                HourlyLoad.of("made-up year", LocalDateTime.of(2025, 1, 1, 0, 0), loads, Basis.of("invented")),
+                List.of(new BranchYear.Asked("near", each, way), new BranchYear.Asked("far", each, way)),
+                sharing);
+    }
+
+    private static double[] constant(double load) {
+        double[] loads = new double[8760];
+        Arrays.fill(loads, load);
+        return loads;
+    }
+
+    /** A load that swings over the year and rests at night. */
+    private static double[] seasons() {
+        double[] loads = new double[8760];
+        for (int hour = 0; hour < loads.length; hour++) {
+            double season = 0.6 + 0.35 * Math.cos(2 * Math.PI * hour / 8760);
+            loads[hour] = hour % 24 < 5 ? 0 : Math.max(0.15, Math.rint(season * 100) / 100);
+        }
+        return loads;
+    }
+
+    private static PlantResistance loss(String name, double flow, double metres) {
+        return PlantResistance.of(name, Drop.of(m3ph(flow), Head.metres(metres)));
+    }
+}
