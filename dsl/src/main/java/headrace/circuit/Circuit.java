@@ -121,8 +121,8 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
     }
 
     /**
-     * Returns whether what is asked of the terminals settles every flow: no loop, no bypass, nothing that passes beyond a
-     * held flow.
+     * Returns whether what is asked of the terminals settles every flow: no loop, no bypass, nothing that passes beyond
+     * a held flow.
      */
     public boolean carriesOnlyDemands() {
         Map<String, String> group = new LinkedHashMap<>();

@@ -32,7 +32,8 @@ public record Demands(Map<String, Flow> flows) {
     /**
      * Returns the demands of the terminals of a circuit.
      *
-     * @param cubicMetresPerSecond a flow for each branch in the order of the circuit; what stands at others does not count
+     * @param cubicMetresPerSecond a flow for each branch in the order of the circuit; what stands at others does not
+     *     count
      */
     public static Demands of(Circuit circuit, double[] cubicMetresPerSecond) {
         Map<String, Flow> all = new LinkedHashMap<>();

@@ -134,9 +134,7 @@ public final class LoopRunner {
         return powered.wireWatts(flow, speed);
     }
 
-    /**
-     * Returns the flow in the branch of an index, after a run that did not meet every demand by itself.
-     */
+    /** Returns the flow in the branch of an index, after a run that did not meet every demand by itself. */
     public double flow(int branch) {
         return found.flow(branch);
     }
@@ -149,9 +147,7 @@ public final class LoopRunner {
                     law,
                     set,
                     Flow.cubicMetresPerSecond(flow),
-                    Double.isNaN(fixedSpeed)
-                            ? new Demand.OfHead(Head.metres(head))
-                            : new Demand.FullSpeedOnMains());
+                    Double.isNaN(fixedSpeed) ? new Demand.OfHead(Head.metres(head)) : new Demand.FullSpeedOnMains());
         }
         return Math.min(Math.max(found, least), Math.max(greatest, Double.isNaN(fixedSpeed) ? greatest : found));
     }
@@ -160,7 +156,8 @@ public final class LoopRunner {
         return new Refusal(
                 ControlProblem.LAW_NOT_SOLVED,
                 "Asked for '" + law.name() + "' with a " + solver.circuit(),
-                "The best that was found is " + Flow.cubicMetresPerSecond(found.pump().cubicMetresPerSecond()) + " at "
+                "The best that was found is "
+                        + Flow.cubicMetresPerSecond(found.pump().cubicMetresPerSecond()) + " at "
                         + Head.metres(found.pump().metres()) + ", where the equations do not hold",
                 "Look at the law with settle() at these demands, which names the branch that is worst off");
     }

@@ -25,9 +25,10 @@ final class YearReport {
         Composed composed = Composed.titled("A year of the circuit: " + year.year())
                 .line(sentence(year))
                 .line(margin(year));
-        year.laws().forEach(law -> law.service()
-                .worst()
-                .ifPresent(worst -> composed.line("'" + law.law().name() + "' serves worst " + worst + ".")));
+        year.laws()
+                .forEach(law -> law.service()
+                        .worst()
+                        .ifPresent(worst -> composed.line("'" + law.law().name() + "' serves worst " + worst + ".")));
         return composed.chart(chart(year))
                 .table(laws(year))
                 .table(savings(year))
@@ -91,8 +92,13 @@ final class YearReport {
         bars = with(bars, all, energy, "needed by the circuit", Ink.SKY, EnergyShares::needed);
         bars = with(bars, all, energy, "throttled away", Ink.ORANGE, EnergyShares::throttled);
         bars = with(bars, all, energy, "lost in the pump", Ink.GREY, EnergyShares::pump);
-        bars = with(bars, all, energy, "motor, drive and standby", Ink.PURPLE, shares -> shares.motorAndDrive()
-                .plus(shares.standby()));
+        bars = with(
+                bars,
+                all,
+                energy,
+                "motor, drive and standby",
+                Ink.PURPLE,
+                shares -> shares.motorAndDrive().plus(shares.standby()));
         return Chart.titled("Where the energy of the year goes")
                 .across(energy.axis("Energy from the wire").from(0))
                 .bars(bars)
@@ -100,17 +106,13 @@ final class YearReport {
     }
 
     private static Bars with(
-            Bars bars,
-            List<LawHours> all,
-            Ruler energy,
-            String label,
-            Ink ink,
-            Function<EnergyShares, Energy> part) {
+            Bars bars, List<LawHours> all, Ruler energy, String label, Ink ink, Function<EnergyShares, Energy> part) {
         return bars.with(
                 label,
                 ink,
                 all.stream()
-                        .map(law -> energy.on(Math.max(0, part.apply(law.shares()).si())))
+                        .map(law ->
+                                energy.on(Math.max(0, part.apply(law.shares()).si())))
                         .toList());
     }
 

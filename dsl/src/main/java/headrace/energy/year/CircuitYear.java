@@ -35,8 +35,8 @@ import java.util.stream.Collectors;
  *   <dt>Limits
  *   <dd>Steady state in each hour; one price at every hour, no demand charge.
  *   <dt>Errors
- *   <dd>{@link Refusal} with {@code DESIGN_MISSING} or {@code NEGATIVE_PRICE}, {@code UNKNOWN_BRANCH} for a demand of no
- *       branch, and as {@link headrace.control.LoopOperation}.
+ *   <dd>{@link Refusal} with {@code DESIGN_MISSING} or {@code NEGATIVE_PRICE}, {@code UNKNOWN_BRANCH} for a demand of
+ *       no branch, and as {@link headrace.control.LoopOperation}.
  *   <dt>Source
  *   <dd>Savings are differences of two results of this program, their baseline and basis named beside each.
  * </dl>
@@ -96,7 +96,11 @@ public record CircuitYear(
     /** Returns what each law saves against both baselines, its basis the wire. */
     public List<LawSaving> savings() {
         List<LawSaving> all = new ArrayList<>();
-        Energy margin = baselines.get(1).energy().wire().minus(fixedWithoutMargin.energy().wire());
+        Energy margin = baselines
+                .get(1)
+                .energy()
+                .wire()
+                .minus(fixedWithoutMargin.energy().wire());
         for (LawHours law : laws) {
             all.add(new LawSaving(Baseline.CONSTANT_SPEED, baselines.get(0), law, margin));
             all.add(new LawSaving(Baseline.FIXED_DESIGN_SPEED, baselines.get(1), law, margin));
@@ -146,8 +150,10 @@ public record CircuitYear(
         }
 
         private static Duty design(List<ControlLaw> laws) {
-            Set<Duty> designs =
-                    laws.stream().map(ControlLaw::design).flatMap(Optional::stream).collect(Collectors.toSet());
+            Set<Duty> designs = laws.stream()
+                    .map(ControlLaw::design)
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.toSet());
             if (designs.size() != 1) {
                 throw new Refusal(
                         EnergyProblem.DESIGN_MISSING,

@@ -87,8 +87,8 @@ final class HourCount {
      */
     record Frame(int hours, OperatingRegion region) {
         double standby(ControlLaw law, PumpSet set) {
-            boolean mains = !law.needsCircuit()
-                    && law.demand(new LoopState(Flow.ZERO), set) instanceof Demand.FullSpeedOnMains;
+            boolean mains =
+                    !law.needsCircuit() && law.demand(new LoopState(Flow.ZERO), set) instanceof Demand.FullSpeedOnMains;
             return mains ? 0 : set.driveTrain().standby().watts();
         }
     }
@@ -212,10 +212,7 @@ final class HourCount {
         }
         Optional<Shortfall> shortfall = worst < 1 - ROUNDING ? Optional.of(shortfall(asked)) : Optional.empty();
         return new LawHours.Service(
-                Time.hours(hours),
-                byBranch,
-                Volume.cubicMetres(unmet * LawHours.SECONDS_OF_AN_HOUR),
-                shortfall);
+                Time.hours(hours), byBranch, Volume.cubicMetres(unmet * LawHours.SECONDS_OF_AN_HOUR), shortfall);
     }
 
     private Shortfall shortfall(BranchYear asked) {

@@ -86,8 +86,9 @@ public record LawHours(
 
     /** Returns the energy of the hours that a list names, for prices that change with the hour. */
     public Energy in(List<Integer> hours) {
-        return Energy.joules(
-                hours.stream().mapToDouble(hour -> hourly[hour] * SECONDS_OF_AN_HOUR).sum());
+        return Energy.joules(hours.stream()
+                .mapToDouble(hour -> hourly[hour] * SECONDS_OF_AN_HOUR)
+                .sum());
     }
 
     static final double SECONDS_OF_AN_HOUR = 3600;

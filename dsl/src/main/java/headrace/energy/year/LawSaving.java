@@ -43,7 +43,7 @@ public record LawSaving(Baseline baseline, LawHours before, LawHours after, Ener
 
     @Override
     public String toString() {
-        return after.law().name() + " against " + baseline.words() + ": " + atWire() + " at the wire (" + share() + "), "
-                + ofMargin + " of it from the margin in the specified head";
+        return after.law().name() + " against " + baseline.words() + ": " + atWire() + " at the wire (" + share()
+                + "), " + ofMargin + " of it from the margin in the specified head";
     }
 }

@@ -40,8 +40,8 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 
 /**
- * A plant of 8 m at 80 m³/h; near takes 4 m, a main 3 m and far 5 m at 40 m³/h; all with the square of flow, so that 16 m
- * are needed at 80 m³/h. Hand calculations.
+ * A plant of 8 m at 80 m³/h; near takes 4 m, a main 3 m and far 5 m at 40 m³/h; all with the square of flow, so that 16
+ * m are needed at 80 m³/h. Hand calculations.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CircuitYearTest {
@@ -80,7 +80,9 @@ class CircuitYearTest {
         LawHours hours = year(constant(0.5), Sharing.far(), law).laws().get(0);
         double q = Math.sqrt(4 / 0.004375);
         assertEquals(8760, hours.service().starvedBranchHours().toHours(), 1e-9);
-        assertEquals(Map.of("far", hours.service().starvedBranchHours()), hours.service().byBranch());
+        assertEquals(
+                Map.of("far", hours.service().starvedBranchHours()),
+                hours.service().byBranch());
         assertEquals((40 - q) * 8760, hours.service().unmet().cubicMetres(), 1e-4);
         Shortfall worst = hours.service().worst().orElseThrow();
         assertEquals("far", worst.branch());
@@ -97,7 +99,8 @@ class CircuitYearTest {
         assertEquals(4, even.running().meanHead().metres(), 1e-6);
         assertEquals(10, far.running().meanHead().metres(), 1e-6);
         assertEquals(0, far.service().starvedBranchHours().si());
-        assertEquals(0, far.shares().throttled().joules(), 1e-6 * far.energy().wire().joules());
+        assertEquals(
+                0, far.shares().throttled().joules(), 1e-6 * far.energy().wire().joules());
     }
 
     @Test
@@ -179,7 +182,8 @@ class CircuitYearTest {
         CircuitYear one = year(seasons(), Sharing.random(7), laws());
         CircuitYear two = year(seasons(), Sharing.random(7), laws());
         for (int i = 0; i < one.laws().size(); i++) {
-            assertTrue(Arrays.equals(one.laws().get(i).hourly(), two.laws().get(i).hourly()));
+            assertTrue(
+                    Arrays.equals(one.laws().get(i).hourly(), two.laws().get(i).hourly()));
         }
     }
 
@@ -190,8 +194,7 @@ class CircuitYearTest {
                 EnergyProblem.DESIGN_MISSING,
                 assertThrows(
                                 Refusal.class,
-                                () -> CircuitYear.of(
-                                        SET, LOOP, asked, PRICE, List.of(ControlLaw.constantSpeed())))
+                                () -> CircuitYear.of(SET, LOOP, asked, PRICE, List.of(ControlLaw.constantSpeed())))
                         .problem());
         BranchYear stranger = BranchYear.of(
                 HourlyLoad.of("year", LocalDateTime.of(2025, 1, 1, 0, 0), constant(0.5), Basis.NONE),
