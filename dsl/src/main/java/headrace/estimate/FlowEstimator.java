@@ -132,6 +132,7 @@ public final class FlowEstimator implements Traced {
 
     /** Returns what a reading says of flow and head, by a method. */
     public FlowEstimate estimate(Method method, Reading reading) {
+        method.requireIn(reading);
         List<FlowRoot> roots = new ArrayList<>();
         if (method == Method.MIX) {
             mixed(reading, roots);
@@ -166,6 +167,17 @@ public final class FlowEstimator implements Traced {
             case POWER_AND_HEAD -> sensitivity.of(Equation.POWER, Equation.HEAD, row, i, s);
             case MIX -> mix(answers(Method.POWER_AND_SPEED, row, i, s), answers(Method.HEAD_AND_SPEED, row, i, s));
         };
+    }
+
+    /**
+     * Returns the standard uncertainty in m³/s of a flow that would be estimated, huge where nothing bounds it.
+     *
+     * @param q the flow in m³/s
+     * @param s the speed as a share of that of the map
+     */
+    public double flowUncertainty(Method method, double q, double s) {
+        double[] flow = answers(method, new At(q, s)).flow();
+        return Math.sqrt(product(flow, flow));
     }
 
     private MapRow rowAt(At at) {

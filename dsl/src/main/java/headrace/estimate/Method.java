@@ -42,9 +42,32 @@ public enum Method {
         if (speed && head && reading.torque().isEmpty()) {
             return HEAD_AND_SPEED;
         }
-        throw new Refusal(
+        throw missing("a flow from " + reading);
+    }
+
+    /**
+     * Passes if a reading holds what this method needs.
+     *
+     * @throws Refusal with {@code READING_MISSING} if it does not
+     */
+    void requireIn(Reading reading) {
+        boolean speed = this == POWER_AND_HEAD || reading.speed().isPresent();
+        boolean power = this == TORQUE_AND_SPEED
+                || this == HEAD_AND_SPEED
+                || reading.power().isPresent();
+        boolean torque = this != TORQUE_AND_SPEED || reading.torque().isPresent();
+        boolean head = this == POWER_AND_SPEED
+                || this == TORQUE_AND_SPEED
+                || reading.head().isPresent();
+        if (!speed || !power || !torque || !head) {
+            throw missing("a flow from " + this + " where " + reading + " was read");
+        }
+    }
+
+    private static Refusal missing(String asked) {
+        return new Refusal(
                 EstimateProblem.READING_MISSING,
-                "Asked for a flow from " + reading,
+                "Asked for " + asked,
                 "A flow follows from power and speed, torque and speed, power and head, head and speed, or from power,"
                         + " head and speed together",
                 "Read one of the missing ones, or leave out the torque where head and speed are read");

@@ -26,5 +26,8 @@ public final class Caution {
     static final String FLASHING = "Above 100 °C it flashes into steam where its pressure is lost";
     static final String FREEZING = "Near its freezing point: look for where flow stops first, and keep a least flow";
 
+    static final String ROTATION = "Check the rotation after any work on the wiring, on the pump itself and not on the"
+            + " display of the drive; live work is for those who are qualified for it";
+
     private Caution() {}
 }

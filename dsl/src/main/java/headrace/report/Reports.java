@@ -6,6 +6,8 @@ import headrace.circuit.CircuitSolution;
 import headrace.circuit.SystemCurve;
 import headrace.circuit.part.coil.EmissionLaw;
 import headrace.circuit.part.valve.InstalledCharacteristic;
+import headrace.commission.CommissioningSheet;
+import headrace.commission.SiteVerdict;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
@@ -29,6 +31,13 @@ import headrace.energy.load.HourlyWeather;
 import headrace.energy.load.LoadToFlow;
 import headrace.energy.year.CircuitYear;
 import headrace.energy.year.LawHours;
+import headrace.estimate.ErrorBudget;
+import headrace.estimate.FlowDraws;
+import headrace.estimate.FlowEstimate;
+import headrace.estimate.FlowEstimator;
+import headrace.estimate.UncertaintyMap;
+import headrace.estimate.site.AgainstTruth;
+import headrace.estimate.site.Calibration;
 import headrace.liquid.Liquid;
 import headrace.operation.OperatingPoint;
 import headrace.operation.ParallelOperation;
@@ -117,6 +126,15 @@ public final class Reports {
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(CircuitYear.class, YearReport::of),
             new Report<>(LawHours.class, YearReport::of),
+            new Report<>(FlowEstimator.class, EstimateReports::estimator),
+            new Report<>(ErrorBudget.class, EstimateReports::errors),
+            new Report<>(FlowEstimate.class, EstimateReports::estimate),
+            new Report<>(FlowDraws.class, EstimateReports::draws),
+            new Report<>(UncertaintyMap.class, EstimateReports::map),
+            new Report<>(AgainstTruth.class, EstimateReports::swept),
+            new Report<>(Calibration.class, EstimateReports::calibration),
+            new Report<>(CommissioningSheet.class, CommissionReports::sheet),
+            new Report<>(SiteVerdict.class, CommissionReports::verdict),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
             new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),

@@ -16,6 +16,7 @@ import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.Torque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -85,6 +86,10 @@ public record AgainstTruth(FlowEstimator estimator, PowerMap truth, Method metho
                         Power.watts(truth.wireWatts(at[0], at[1])),
                         truth.speed().times(at[1]))
                 .with(Head.metres(Math.max(0, truth.headMetres(at[0], at[1]))));
+        if (truth.knowsShaft()) {
+            double radians = at[1] * truth.speed().si();
+            reading = reading.with(Torque.newtonMetres(truth.shaftWatts(at[0], at[1]) / radians));
+        }
         try {
             FlowEstimate estimate = estimator.estimate(method, reading);
             FlowRoot nearest = estimate.nearest(real);
