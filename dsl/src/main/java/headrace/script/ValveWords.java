@@ -1,6 +1,7 @@
 package headrace.script;
 
 import headrace.circuit.part.PartProblem;
+import headrace.circuit.part.valve.Authority;
 import headrace.circuit.part.valve.BalancingValve;
 import headrace.circuit.part.valve.BypassValve;
 import headrace.circuit.part.valve.Characteristic;
@@ -150,6 +151,19 @@ public final class ValveWords implements Words {
                 choices.text("name", "bypass valve"),
                 choices.quantity("opensAt", Pressure.KIND),
                 coefficient(open, "a bypass valve"));
+    }
+
+    /** Says the authority of a valve. */
+    @Word(
+            help =
+                    "Both authorities of a control valve: from the head of the open valve and that of its whole circuit, both at"
+                            + " design flow, and the head across the circuit when the valve is shut.",
+            example = "valveAuthority(4.m, 9.m, 13.m)")
+    public static Authority valveAuthority(Object openValve, Object circuit, Object shut) {
+        return Authority.of(
+                Wanted.head(openValve, "the open valve of valveAuthority"),
+                Wanted.head(circuit, "the circuit of valveAuthority"),
+                Wanted.head(shut, "the shut valve of valveAuthority"));
     }
 
     /** Makes an installed characteristic. */

@@ -29,6 +29,9 @@ import headrace.units.Numbers;
  * @param setting the one at which it stands
  */
 public record BalancingValve(String name, SettingTable table, double setting) implements NamedPart {
+    /** A head that was computed may miss the end of the table by so small a share of it. */
+    private static final double ROUNDING = 1e-9;
+
     /** Refuses what cannot be. */
     public BalancingValve {
         PartName part = new PartName("balancing valve", name);
@@ -76,7 +79,10 @@ public record BalancingValve(String name, SettingTable table, double setting) im
         FlowCoefficient most = table.last().coefficient();
         FlowCoefficient least = table.first().coefficient();
         FlowCoefficient wanted = excess.si() > 0 ? Orifice.taking(excess, flow) : null;
-        if (wanted == null || wanted.compareTo(most) > 0 || wanted.compareTo(least) < 0) {
+        boolean takes = wanted != null
+                && wanted.kv() <= most.kv() * (1 + ROUNDING)
+                && wanted.kv() >= least.kv() * (1 - ROUNDING);
+        if (!takes) {
             throw part.refusal(
                     PartProblem.NO_SUCH_SETTING,
                     "Asked for the setting at which " + part + " takes " + excess + " at " + flow,
@@ -84,7 +90,7 @@ public record BalancingValve(String name, SettingTable table, double setting) im
                             + " at its least setting",
                     "Take a valve of another size, or leave the rest to another part");
         }
-        return at(table.settingOf(wanted));
+        return at(table.settingOf(FlowCoefficient.kv(Math.max(least.kv(), Math.min(most.kv(), wanted.kv())))));
     }
 
     private static Head head(FlowCoefficient coefficient, Flow flow) {

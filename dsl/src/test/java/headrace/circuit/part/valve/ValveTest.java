@@ -213,6 +213,14 @@ class ValveTest {
     }
 
     @Test
+    void an_excess_that_the_open_valve_takes_but_for_rounding_leaves_it_open() {
+        BalancingValve open = BalancingValve.open("BV 3", TABLE);
+        Flow flow = Flow.cubicMetresPerHour(4);
+        Head head = open.headAt(flow, WATER).times(1 - 1e-13);
+        assertEquals(4, open.taking(head, flow).setting(), 1e-9);
+    }
+
+    @Test
     void an_excess_that_no_setting_takes_is_refused_with_its_name() {
         BalancingValve open = BalancingValve.open("BV 3", TABLE);
         Flow flow = Flow.cubicMetresPerHour(4);
