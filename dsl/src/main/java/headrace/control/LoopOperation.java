@@ -37,7 +37,7 @@ import java.util.Optional;
 public record LoopOperation(ControlLaw law, CircuitSolution circuit, Optional<SteadyState> pump, Notes notes)
         implements Traced {
     /**
-     * Returns how a pump set under a law runs a circuit.
+     * Returns how a pump set under a law runs a circuit, whose liquid it pumps.
      *
      * @param law the law
      * @param set the pump set
@@ -48,8 +48,9 @@ public record LoopOperation(ControlLaw law, CircuitSolution circuit, Optional<St
         return of(law, set, CircuitSolver.of(circuit), demands);
     }
 
-    /** Returns how a pump set under a law runs a circuit that was prepared. */
-    public static LoopOperation of(ControlLaw law, PumpSet set, CircuitSolver solver, Demands demands) {
+    /** Returns how a pump set under a law runs a circuit that was prepared; it pumps the liquid of the circuit. */
+    public static LoopOperation of(ControlLaw law, PumpSet given, CircuitSolver solver, Demands demands) {
+        PumpSet set = given.inLiquid(solver.circuit().liquid());
         if (demands.total().si() == 0) {
             CircuitSolution still = solver.solve(demands, Closing.head(Head.ZERO));
             return new LoopOperation(law, still, Optional.empty(), still.notes());

@@ -5,6 +5,7 @@ import headrace.drive.DriveProblem;
 import headrace.drive.DriveTrain;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
+import headrace.liquid.Liquid;
 import headrace.numeric.Roots;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
@@ -94,6 +95,21 @@ public final class PumpSet implements Traced {
     /** Returns this pump set with another curve, moved or extended. */
     public PumpSet with(PumpCurve other) {
         return new PumpSet(other, driveTrain, ratedSpeed, range);
+    }
+
+    /** Returns what is pumped. */
+    public Liquid liquid() {
+        return curve.liquid();
+    }
+
+    /**
+     * Returns this pump set in a liquid, such as that of the circuit in which it stands; itself if that is pumped
+     * already.
+     *
+     * @throws Refusal as {@link PumpCurve#inLiquid}
+     */
+    public PumpSet inLiquid(Liquid liquid) {
+        return liquid.equals(curve.liquid()) ? this : with(curve.inLiquid(liquid));
     }
 
     /** Returns this pump set with the motor on the mains: at rated speed, without the losses of a drive. */

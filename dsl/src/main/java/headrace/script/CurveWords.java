@@ -10,6 +10,7 @@ import headrace.curve.SpeedCollapse;
 import headrace.liquid.Liquid;
 import headrace.problem.Nearest;
 import headrace.problem.Refusal;
+import headrace.pump.PumpSet;
 import headrace.units.Power;
 import headrace.units.Quantities;
 import headrace.units.Ratio;
@@ -102,6 +103,14 @@ public final class CurveWords implements Words {
             example = "inLiquid(curve, propyleneGlycol(40.percent, 0.degC))")
     public static PumpCurve inLiquid(Object curve, Object liquid) {
         return curve(curve, "inLiquid").inLiquid(Wanted.object(Liquid.class, liquid, "the liquid of a curve"));
+    }
+
+    /** Moves a pump set to another liquid. */
+    @Word(
+            help = "With a pump set: the set whose curve is in another liquid, such as that of its circuit.",
+            example = "inLiquid(set, propyleneGlycol(40.percent, 0.degC))")
+    public static PumpSet inLiquid(PumpSet set, Object liquid) {
+        return set.inLiquid(Wanted.object(Liquid.class, liquid, "the liquid of a pump set"));
     }
 
     /** Continues a curve. */

@@ -14,6 +14,7 @@ import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
 import headrace.curve.Duty;
 import headrace.drive.SeparateLosses;
+import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
 import headrace.pump.KnownPump;
 import headrace.pump.PumpSet;
@@ -22,6 +23,7 @@ import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.Temperature;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +72,24 @@ class LoopOperationTest {
                 run.circuit().head().metres(),
                 run.pump().orElseThrow().point().head().metres(),
                 1e-7);
+    }
+
+    /**
+     * Flows and heads are those of the square laws in any liquid; the shaft goes with the density of that in the loop.
+     */
+    @Test
+    void the_pump_stands_in_the_liquid_of_the_circuit() {
+        Liquid hot = Liquid.water(Temperature.celsius(80));
+        ControlLaw law = ControlLaw.constantHead(new Duty(m3ph(80), Head.metres(20)));
+        LoopOperation cold = run(law, 40, 40);
+        LoopOperation run =
+                LoopOperation.of(law, SET, LOOP.with(hot), cold.circuit().demands());
+        double ratio = hot.density().over(KnownPump.WATER.density()).value();
+        assertEquals(
+                ratio * cold.pump().orElseThrow().point().point().shaftPower().watts(),
+                run.pump().orElseThrow().point().point().shaftPower().watts(),
+                1e-4);
+        assertEquals(20, run.circuit().head().metres(), 1e-9);
     }
 
     /** 8·(60/80)² + 3·(20/40)² + 5 m. */

@@ -4,6 +4,7 @@ import static headrace.pump.KnownPump.SPEED;
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,11 +13,13 @@ import headrace.drive.Drive;
 import headrace.drive.DriveTrain;
 import headrace.drive.Motor;
 import headrace.drive.SeparateLosses;
+import headrace.liquid.Liquid;
 import headrace.problem.Note;
 import headrace.problem.Problem;
 import headrace.problem.Refusal;
 import headrace.units.Power;
 import headrace.units.Speed;
+import headrace.units.Temperature;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -129,6 +132,21 @@ class PumpSetTest {
         assertTrue(set.withMinimumSpeed(SPEED.times(0.2)).basis().toString().contains("290 rpm (stated)"));
         assertTrue(set.onMains().basis().toString().contains("speed on the mains 1450 rpm at every load"));
         assertTrue(set.toString().startsWith("P-A with ") && set.toString().endsWith("362.5 rpm to 1450 rpm"));
+    }
+
+    /** The power goes with the density; the head, the motor and the speeds stay. */
+    @Test
+    void stands_in_the_liquid_of_its_circuit() {
+        PumpSet set = PumpSet.of(KnownPump.curve(), train(7.5, 4)).withMinimumSpeed(SPEED.times(0.2));
+        Liquid hot = Liquid.water(Temperature.celsius(80));
+        PumpSet there = set.inLiquid(hot);
+        assertEquals(hot, there.liquid());
+        double ratio = hot.density().over(set.liquid().density()).value();
+        double q = m3ph(60).si();
+        assertEquals(ratio * set.curve().shaftWatts(q, 1), there.curve().shaftWatts(q, 1), 1e-9);
+        assertEquals(set.curve().headMetres(q, 1), there.curve().headMetres(q, 1), 1e-12);
+        assertEquals(set.minimumSpeed(), there.minimumSpeed());
+        assertSame(set, set.inLiquid(set.liquid()));
     }
 
     @Test

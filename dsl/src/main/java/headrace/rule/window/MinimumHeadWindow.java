@@ -61,14 +61,14 @@ public record MinimumHeadWindow(
     /**
      * Returns the window.
      *
-     * @param set the pump set
+     * @param given the pump set, which pumps the liquid of the circuit
      * @param design the design point of the law
      * @param circuit the circuit
      * @param patterns the load patterns that have to be served
      * @param rule the part-load rule
      */
     public static MinimumHeadWindow of(
-            PumpSet set, Duty design, Circuit circuit, List<LoadPattern> patterns, PartLoadRule rule) {
+            PumpSet given, Duty design, Circuit circuit, List<LoadPattern> patterns, PartLoadRule rule) {
         if (patterns.isEmpty()) {
             throw new Refusal(
                     RuleProblem.NOTHING_TO_JUDGE,
@@ -76,6 +76,7 @@ public record MinimumHeadWindow(
                     "The smallest minimum head is the one that serves every pattern",
                     "Give the ways in which the load can lie over the branches");
         }
+        PumpSet set = given.inLiquid(circuit.liquid());
         CircuitSolver solver = CircuitSolver.of(circuit);
         LeastMinimumHead least = LeastMinimumHead.of(set, design, solver, patterns);
         LargestMinimumHead largest = LargestMinimumHead.of(set, design, rule);
