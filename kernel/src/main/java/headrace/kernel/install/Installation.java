@@ -18,16 +18,24 @@ import java.util.stream.Stream;
  */
 public final class Installation {
     /**
-     * One collector thread, a heap that begins small, no word about an archive that does not fit this Java any more,
-     * text as everywhere.
+     * One collector thread, a heap that begins small, the costly compiler only for what is long busy, no word about an
+     * archive that does not fit this Java any more, text as everywhere.
      */
     private static final List<String> OPTIONS = List.of(
             "-XX:+UseSerialGC",
             "-Xms64m",
+            "-XX:Tier4InvocationThreshold=20000",
+            "-XX:Tier4MinInvocationThreshold=2400",
+            "-XX:Tier4CompileThreshold=60000",
+            "-XX:+UnlockDiagnosticVMOptions",
+            "-XX:-DisplayVMOutput",
+            "-XX:CompileCommand=quiet",
             "-Xlog:disable",
             "-Xlog:all=error:stderr",
             "-Dfile.encoding=UTF-8",
             "-Djava.awt.headless=true");
+
+    private static final String LIGHTLY = "lightly-compiled.json";
 
     private final Path folder;
     private final Path jars;
@@ -76,6 +84,7 @@ public final class Installation {
             Files.createDirectories(made);
             List<String> command = command(program, classPath(program, made));
             Files.writeString(made.resolve("kernel.json"), new Description(command, program.language()).json());
+            Files.writeString(made.resolve(LIGHTLY), LightlyCompiled.directives());
             delete(folder);
             Files.move(made, folder);
         } catch (IOException e) {
@@ -112,10 +121,11 @@ public final class Installation {
         }
     }
 
-    private static List<String> command(Program program, String classPath) {
+    private List<String> command(Program program, String classPath) {
         List<String> command = new ArrayList<>();
         command.add(program.java().toString());
         command.addAll(OPTIONS);
+        command.add("-XX:CompilerDirectivesFile=" + folder.resolve(LIGHTLY));
         command.add("-cp");
         command.add(classPath);
         command.addAll(program.arguments());
