@@ -14,9 +14,9 @@ class HeadraceJavaConformance(jupyter_kernel_test.KernelTests):
     code_stderr = 'System.err.println("to the other stream");'
 
     completion_samples = [
-        {"text": "var litres = 3; litr", "matches": {"litres"}},
+        {"text": "var stages = 3; stag", "matches": {"stages"}},
         {"text": "hiddenInp", "matches": {"hiddenInput"}},
-        {"text": '"abc".toUpperC', "matches": {"toUpperCase"}},
+        {"text": '"abc".toUpperC', "matches": {"toUpperCase("}},
     ]
 
     complete_code_samples = ["1", 'System.out.println("hello");', "int twice(int x) { return 2 * x; }", "?fit"]

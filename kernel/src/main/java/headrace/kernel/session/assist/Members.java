@@ -64,13 +64,15 @@ final class Members {
         return all;
     }
 
-    /** Returns the members as Java writes them: methods with their parentheses, and none that Groovy adds. */
+    /** Returns the members as Java writes them: each method once with its parentheses, and none that Groovy adds. */
     static List<Candidate> inJava(Class<?> type, boolean ofTheClass) {
         Map<String, Candidate> found = new TreeMap<>();
         for (Method method : methods(type)) {
             if (Modifier.isStatic(method.getModifiers()) == ofTheClass) {
+                // the methods come with the fewest parameters first: one that also takes some leaves the parentheses
+                // open
                 String called = method.getName() + (method.getParameterCount() == 0 ? "()" : "(");
-                found.putIfAbsent(called, new Candidate(called, "method", signature(method)));
+                found.put(method.getName() + "()", new Candidate(called, "method", signature(method)));
             }
         }
         for (Field field : type.getFields()) {
