@@ -108,13 +108,18 @@ final class CircuitNetwork {
 
     /** Returns the law of the least head at which each terminal gets its demand, its valve at most at a stroke. */
     ClosingLaw neediest(double[] demands, double opening) {
+        return neediest(demands, opening, 0);
+    }
+
+    /** Returns the same law without so many of the neediest. */
+    ClosingLaw neediest(double[] demands, double opening, int ignored) {
         int[] at = new int[demands.length];
         double[] wanted = new double[demands.length];
         for (int i = 0; i < demands.length; i++) {
             at[i] = i;
             wanted[i] = demands[i] > 0 ? needed(i, demands[i], opening) : Double.NEGATIVE_INFINITY;
         }
-        return ClosingLaw.neediest(at, wanted);
+        return ignored == 0 ? ClosingLaw.neediest(at, wanted) : ClosingLaw.neediest(at, wanted, ignored);
     }
 
     /** Returns the head that a terminal needs for a flow with its valve at a stroke. */

@@ -228,6 +228,11 @@ public final class CircuitSolver implements ClosingPlace {
     }
 
     @Override
+    public ClosingLaw needierThan(double opening, int ignored) {
+        return compiled.neediest(demands, opening, ignored);
+    }
+
+    @Override
     public ClosingLaw neediestValve(double opening) {
         return compiled.neediest(demands, opening);
     }

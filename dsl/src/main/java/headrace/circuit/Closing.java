@@ -43,4 +43,14 @@ public interface Closing {
     static Closing neediestValve(Ratio opening) {
         return place -> place.neediestValve(opening.value());
     }
+
+    /**
+     * Returns the least head at which all but some demands are met with no valve further open than a stroke.
+     *
+     * @param opening the greatest stroke, above 0 and up to 1
+     * @param ignored how many of the neediest branches do not count
+     */
+    static Closing needierThan(Ratio opening, int ignored) {
+        return place -> place.needierThan(opening.value(), ignored);
+    }
 }

@@ -31,4 +31,9 @@ public interface ClosingPlace {
 
     /** Returns the law of the least head at which all demands are met with no valve further open than a stroke. */
     ClosingLaw neediestValve(double opening);
+
+    /**
+     * Returns the law of the least head at which all but some demands are met with no valve further open than a stroke.
+     */
+    ClosingLaw needierThan(double opening, int ignored);
 }

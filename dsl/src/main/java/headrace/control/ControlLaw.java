@@ -212,6 +212,11 @@ public interface ControlLaw {
         return new NeediestValve(design, greatestOpening);
     }
 
+    /** Returns trim and respond with the usual numbers, above a minimum head. */
+    static TrimAndRespond trimAndRespond(Duty design, Ratio minimumHead) {
+        return TrimAndRespond.usual(design, minimumHead);
+    }
+
     /** Returns a law of the user's own that is made for no duty, and is tried only where it is used. */
     static ControlLaw of(String name, Function<LoopState, ?> rule) {
         return UserLaw.of(name, Optional.empty(), rule);

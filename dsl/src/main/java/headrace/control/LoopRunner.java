@@ -1,5 +1,6 @@
 package headrace.control;
 
+import headrace.circuit.Branch;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Closing;
 import headrace.circuit.solve.ClosingLaw;
@@ -37,6 +38,8 @@ public final class LoopRunner {
     private final CircuitSolver solver;
     private final Closing closing;
     private final HeadSource source;
+    private final TrimAndRespond.Course course;
+    private final ClosingLaw stepped;
     private final double fixedSpeed;
     private final double least;
     private final double greatest;
@@ -56,14 +59,49 @@ public final class LoopRunner {
         boolean mains = first instanceof Demand.FullSpeedOnMains;
         powered = mains ? set.onMains() : set;
         fixedSpeed = mains ? set.ratedSpeed().over(curve.speed()).value() : Double.NaN;
+        course = law instanceof TrimAndRespond steps ? steps.begin() : null;
         closing = mains ? law.closing(set) : new WithinPump(set, law.limits()).keep(law.closing(set));
         ClosingLaw once = law.needsCircuit() ? null : closing.on(solver);
         source = once instanceof HeadSource of ? of : null;
+        stepped = course == null ? null : stepped(set);
     }
 
     /** Prepares a law, a pump set and a circuit. */
     public static LoopRunner of(ControlLaw law, PumpSet set, CircuitSolver solver) {
         return new LoopRunner(law, set, solver);
+    }
+
+    /** The head that is wanted at this step, as far as the pump set can give it. */
+    private ClosingLaw stepped(PumpSet limited) {
+        WithinPump within = new WithinPump(limited, law.limits());
+        return (HeadSource) q -> within.kept(course.metres(), q);
+    }
+
+    /** Returns how many steps an hour has: one, but for a law that moves in time. */
+    public int stepsAnHour() {
+        return law instanceof TrimAndRespond steps ? steps.stepsAnHour() : 1;
+    }
+
+    /** Takes a step in time with what the valves request after the last run. */
+    public void step(double[] demands) {
+        if (course != null) {
+            course.step(requests(demands));
+        }
+    }
+
+    private int requests(double[] demands) {
+        double opening = ((TrimAndRespond) law).requests().opening().value();
+        int requests = 0;
+        for (int i = 0; i < demands.length; i++) {
+            if (demands[i] > 0) {
+                Branch branch = solver.circuit().branches().get(i);
+                double available = found.headAt(solver.node(branch.from())) - found.headAt(solver.node(branch.to()));
+                boolean starved = found.flow(i) < demands[i] * (1 - ROUNDING);
+                boolean open = solver.opening(i, found.flow(i), available).orElse(0) > opening;
+                requests += starved || open ? 1 : 0;
+            }
+        }
+        return requests;
     }
 
     /** Returns whether the law can be run so. */
@@ -89,7 +127,7 @@ public final class LoopRunner {
                 return true;
             }
         }
-        found = solver.solve(source != null ? source : closing.on(solver));
+        found = solver.solve(equation());
         if (!found.converged()) {
             throw unsolved();
         }
@@ -97,6 +135,13 @@ public final class LoopRunner {
         head = found.pump().metres();
         speed = speed();
         return false;
+    }
+
+    private ClosingLaw equation() {
+        if (stepped != null) {
+            return stepped;
+        }
+        return source != null ? source : closing.on(solver);
     }
 
     /** Returns the flow through the pump. */

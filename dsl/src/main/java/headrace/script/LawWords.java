@@ -5,6 +5,7 @@ import headrace.control.ControlLaw;
 import headrace.control.LawLimits;
 import headrace.control.LoopOperation;
 import headrace.control.LoopState;
+import headrace.control.TrimAndRespond;
 import headrace.curve.Duty;
 import headrace.units.Flow;
 import headrace.units.Head;
@@ -13,6 +14,7 @@ import headrace.units.Power;
 import headrace.units.Quantity;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import headrace.units.Time;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +35,10 @@ public final class LawWords implements Words {
     private static final String NEEDIEST =
             "The pump gives the least head at which every demand is met and no valve stands"
                     + " further open than chosen.";
+    private static final String TRIM =
+            "Trim and respond: the wanted head falls a little at every step and rises with the"
+                    + " valves that stand nearly open.";
+    private static final String TRIM_EXAMPLE = "trimAndRespond(design, minimumHead: 30.percent, ignored: 0)";
     private static final String SETTLE =
             "Where pump set, control law and circuit settle together: flow, head, speed and"
                     + " power of the pump, and how each branch stands.";
@@ -121,6 +127,43 @@ public final class LawWords implements Words {
         Choices choices = Choices.of("neediestValve", given, "opening");
         return ControlLaw.neediestValve(
                 ControlWords.point(design, "neediestValve"), choices.ratio("opening", Ratio.percent(95)));
+    }
+
+    /** Makes the law of trim and respond. */
+    @Word(
+            help = TRIM,
+            example = TRIM_EXAMPLE,
+            choices = {
+                "minimumHead: the lowest head that is wanted, as a share of the design head or as a head; always needed",
+                "opening: a valve requests beyond this stroke; 95 % unless chosen",
+                "ignored: how many requests are ignored; 2 unless chosen",
+                "trim: how far the head falls at each step, as a share of its span; 2 % unless chosen",
+                "respond: how far it rises for each request; 3 % unless chosen",
+                "most: how far it rises at most in a step; 7 % unless chosen",
+                "every: the time between two steps; 5 min unless chosen"
+            })
+    public static ControlLaw trimAndRespond(Map<String, ?> given, Object design) {
+        Choices choices = Choices.of(
+                "trimAndRespond", given, "minimumHead", "opening", "ignored", "trim", "respond", "most", "every");
+        Duty duty = ControlWords.point(design, "trimAndRespond");
+        TrimAndRespond.Steps steps = TrimAndRespond.Steps.USUAL;
+        TrimAndRespond.Requests requests = TrimAndRespond.Requests.USUAL;
+        return new TrimAndRespond(
+                duty,
+                duty.head().times(ControlWords.minimumHead("trimAndRespond", choices, duty)),
+                new TrimAndRespond.Steps(
+                        choices.ratio("trim", steps.trim()),
+                        choices.ratio("respond", steps.respond()),
+                        choices.ratio("most", steps.most())),
+                new TrimAndRespond.Requests(
+                        choices.ratio("opening", requests.opening()), choices.whole("ignored", requests.ignored())),
+                choices.quantity("every", Time.KIND, Time.minutes(5)));
+    }
+
+    /** Asks for what is missing. */
+    @Word(help = TRIM, example = TRIM_EXAMPLE)
+    public static ControlLaw trimAndRespond(Object design) {
+        return trimAndRespond(Map.of(), design);
     }
 
     /** Lets pump, law and circuit settle. */

@@ -24,6 +24,7 @@ import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import headrace.units.Temperature;
+import headrace.units.Time;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -115,6 +116,34 @@ class LoopOperationTest {
         LoopOperation run = run(ControlLaw.neediestValve(DESIGN, Ratio.percent(100)), 40, 20);
         assertEquals(8.5, run.circuit().head().metres(), 1e-7);
         assertTrue(run.circuit().starvedBranches().isEmpty());
+    }
+
+    /** Far needs 2 m at its tap, at which near takes √(2/0.0025) of its 40; the plant 8·(Q/80)². */
+    @Test
+    void trim_and_respond_settles_where_only_the_ignored_valves_request() {
+        TrimAndRespond law = new TrimAndRespond(
+                DESIGN,
+                Head.ZERO,
+                TrimAndRespond.Steps.USUAL,
+                new TrimAndRespond.Requests(Ratio.percent(100), 1),
+                Time.minutes(5));
+        LoopOperation run = run(law, 40, 20);
+        double q = Math.sqrt(2 / 0.0025) + 20;
+        assertEquals(2 + 0.00125 * q * q, run.circuit().head().metres(), 1e-6);
+        assertEquals(List.of("near"), run.circuit().starvedBranches());
+    }
+
+    @Test
+    void trim_and_respond_that_cannot_move_is_refused() {
+        TrimAndRespond.Steps still = new TrimAndRespond.Steps(Ratio.ZERO, Ratio.percent(3), Ratio.percent(7));
+        Refusal refusal = assertThrows(
+                Refusal.class,
+                () -> new TrimAndRespond(DESIGN, Head.ZERO, still, TrimAndRespond.Requests.USUAL, Time.minutes(5)));
+        assertEquals(ControlProblem.IMPOSSIBLE_LAW, refusal.problem());
+        assertThrows(
+                Refusal.class,
+                () -> new TrimAndRespond(
+                        DESIGN, Head.ZERO, TrimAndRespond.Steps.USUAL, TrimAndRespond.Requests.USUAL, Time.minutes(7)));
     }
 
     @Test

@@ -1,5 +1,7 @@
 package headrace.circuit.solve;
 
+import java.util.Arrays;
+
 /**
  * The one equation that closes the loop: the head that stands at the pump, from what is seen of the network. A pump
  * curve at a speed, a control law, a sensor at a far branch, the neediest valve.
@@ -38,6 +40,28 @@ public interface ClosingLaw {
                 most = Math.max(most, wanted[i] - loop.headAcross(at[i]));
             }
             return most == Double.NEGATIVE_INFINITY ? 0 : loop.head() + most;
+        };
+    }
+
+    /**
+     * Returns the least head at which all but some sensors see what they want.
+     *
+     * @param links the links across which the sensors stand
+     * @param wantedMetres the head that each wants; negative infinity for one that wants nothing now
+     * @param ignored how many of the neediest do not count
+     */
+    static ClosingLaw neediest(int[] links, double[] wantedMetres, int ignored) {
+        int[] at = links.clone();
+        double[] wanted = wantedMetres.clone();
+        double[] missing = new double[at.length];
+        return loop -> {
+            for (int i = 0; i < at.length; i++) {
+                missing[i] = wanted[i] - loop.headAcross(at[i]);
+            }
+            Arrays.sort(missing);
+            int counts = missing.length - 1 - ignored;
+            boolean none = counts < 0 || missing[counts] == Double.NEGATIVE_INFINITY;
+            return none ? 0 : loop.head() + missing[counts];
         };
     }
 

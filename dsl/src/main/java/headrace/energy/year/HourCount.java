@@ -48,7 +48,7 @@ final class HourCount {
     private final double standby;
     final double[] wire;
     final double[] starved;
-    final int[] zones = new int[Zone.values().length];
+    final double[] zones = new double[Zone.values().length];
     double shaft;
     double liquid;
     double needed;
@@ -57,13 +57,16 @@ final class HourCount {
     double unmet;
     int on;
     int starts;
-    int atLeast;
-    int atGreatest;
+    double atLeast;
+    double atGreatest;
     int peakHour;
     double worst = 1;
     int worstHour = -1;
     int worstBranch = -1;
     private boolean running;
+
+    /** The share of an hour that is being counted. */
+    private double part = 1;
 
     HourCount(ControlLaw law, PumpSet set, CircuitSolver solver, Frame frame) {
         this.law = law;
@@ -117,17 +120,24 @@ final class HourCount {
             slowly(hour, demands, neededMetres);
             return;
         }
-        boolean met = runner.run(total, onlyThey ? neededMetres : Double.POSITIVE_INFINITY);
-        if (!met) {
-            for (int i = 0; i < demands.length; i++) {
-                look(hour, i, demands[i], runner.flow(i));
+        part = 1.0 / runner.stepsAnHour();
+        double watts = 0;
+        for (int step = 0; step < runner.stepsAnHour(); step++) {
+            boolean met = runner.run(total, onlyThey ? neededMetres : Double.POSITIVE_INFINITY);
+            if (!met) {
+                for (int i = 0; i < demands.length; i++) {
+                    look(hour, i, demands[i], runner.flow(i));
+                }
             }
+            atLeast += runner.atLeastSpeed() ? part : 0;
+            atGreatest += runner.atGreatestSpeed() ? part : 0;
+            add(runner.flow(), runner.head(), neededMetres);
+            watts += part * runner.wireWatts();
+            shaft += part * runner.shaftWatts();
+            zone(runner.flow(), runner.speedRatio());
+            runner.step(demands);
         }
-        atLeast += runner.atLeastSpeed() ? 1 : 0;
-        atGreatest += runner.atGreatestSpeed() ? 1 : 0;
-        add(runner.flow(), runner.head(), neededMetres);
-        take(hour, runner.wireWatts(), runner.shaftWatts());
-        zone(runner.flow(), runner.speedRatio());
+        take(hour, watts);
     }
 
     /** A law that limits the flow: with all its notes, and slower. */
@@ -141,7 +151,8 @@ final class HourCount {
         atGreatest += pump.limit() == SteadyState.Limit.MAXIMUM_SPEED ? 1 : 0;
         double flow = pump.point().flow().si();
         add(flow, pump.point().head().metres(), neededMetres);
-        take(hour, pump.point().wirePower().watts(), pump.point().shaftPower().watts());
+        take(hour, pump.point().wirePower().watts());
+        shaft += pump.point().shaftPower().watts();
         zone(flow, pump.point().speed().over(set.curve().speed()).value());
     }
 
@@ -150,8 +161,8 @@ final class HourCount {
             return;
         }
         double share = got / asked;
-        unmet += Math.max(0, asked - got);
-        starved[branch] += share < ENOUGH ? 1 : 0;
+        unmet += part * Math.max(0, asked - got);
+        starved[branch] += share < ENOUGH ? part : 0;
         if (share < worst - 1e-12) {
             worst = share;
             worstHour = hour;
@@ -160,19 +171,18 @@ final class HourCount {
     }
 
     private void add(double flow, double metres, double neededMetres) {
-        head += metres;
-        liquid += weight * flow * metres;
-        needed += weight * flow * Math.min(metres, neededMetres);
+        head += part * metres;
+        liquid += part * weight * flow * metres;
+        needed += part * weight * flow * Math.min(metres, neededMetres);
     }
 
-    private void take(int hour, double wireWatts, double shaftWatts) {
+    private void take(int hour, double wireWatts) {
         wire[hour] = wireWatts;
-        shaft += shaftWatts;
         peakHour = wireWatts > wire[peakHour] ? hour : peakHour;
     }
 
     private void zone(double flow, double speed) {
-        zones[region.zoneOf(Ratio.of(flow / (speed * bestFlow))).ordinal()]++;
+        zones[region.zoneOf(Ratio.of(flow / (speed * bestFlow))).ordinal()] += part;
     }
 
     /** Returns the year that was counted. */
@@ -240,14 +250,14 @@ final class HourCount {
         if (atLeast > 0) {
             notes = notes.with(
                     ControlProblem.MINIMUM_SPEED_REACHED,
-                    "Under '" + law.name() + "' the pump turns at its least speed in " + atLeast + " of " + on
-                            + " hours, above what the law asks for");
+                    "Under '" + law.name() + "' the pump turns at its least speed in " + Time.hours(atLeast) + " of "
+                            + on + " hours, above what the law asks for");
         }
         if (atGreatest > 0 && !law.observes().isEmpty()) {
             notes = notes.with(
                     ControlProblem.MAXIMUM_SPEED_REACHED,
-                    "Under '" + law.name() + "' the pump turns at its greatest speed in " + atGreatest + " of " + on
-                            + " hours, where it gives no more");
+                    "Under '" + law.name() + "' the pump turns at its greatest speed in " + Time.hours(atGreatest)
+                            + " of " + on + " hours, where it gives no more");
         }
         if (unmet * LawHours.SECONDS_OF_AN_HOUR > 0 && worst < ENOUGH) {
             notes = notes.with(
