@@ -1,26 +1,29 @@
 package headrace.kernel.handler;
 
+import headrace.kernel.comm.Comms;
 import headrace.kernel.message.Comm;
 import headrace.kernel.message.Reply;
 import headrace.kernel.message.Request;
-import java.util.Map;
 import java.util.Optional;
 
-/**
- * Deals with objects that have a twin in a front end. This kernel has none yet: what a front end opens is closed at
- * once, as the protocol demands for a target that does not exist, and messages to what never was open have no effect.
- */
+/** Lets an object of the kernel hear its twin in a front end. */
 public final class CommHandler implements Handler<Comm> {
+    private final Comms comms;
+
+    /** Creates a handler for these objects. */
+    public CommHandler(Comms comms) {
+        this.comms = comms;
+    }
+
     @Override
     public Optional<Reply> handle(Comm message, Publisher publisher) {
-        if (message instanceof Comm.Open open) {
-            publisher.publish(new Comm.Close(open.id(), Map.of()));
-        }
+        comms.send(publisher::publish);
+        comms.receive(message);
         return Optional.empty();
     }
 
     /** Says which objects have a twin. */
     public Optional<Reply> info(Request.CommInfo request, Publisher publisher) {
-        return Optional.of(new Reply.CommInfo(Map.of()));
+        return Optional.of(new Reply.CommInfo(comms.of(request.target())));
     }
 }

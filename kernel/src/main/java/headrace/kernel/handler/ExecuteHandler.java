@@ -1,5 +1,6 @@
 package headrace.kernel.handler;
 
+import headrace.kernel.comm.Comms;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.message.Event;
 import headrace.kernel.message.Fault;
@@ -24,14 +25,22 @@ import java.util.function.Supplier;
 public final class ExecuteHandler implements Handler<Request.Execute> {
     private final Supplier<Session> session;
 
-    /** Creates a handler that runs cells in this session. */
-    public ExecuteHandler(Supplier<Session> session) {
+    private final Comms comms;
+
+    /**
+     * Creates a handler that runs cells in this session.
+     *
+     * @param comms what the cells open or tell goes out as caused by them
+     */
+    public ExecuteHandler(Supplier<Session> session, Comms comms) {
         this.session = session;
+        this.comms = comms;
     }
 
     @Override
     public Optional<Reply> handle(Request.Execute request, Publisher publisher) {
         Publisher heard = request.silent() ? publisher.silent() : publisher;
+        comms.send(heard::publish);
         return Optional.of(WordInQuestion.of(request.code())
                 .map(word -> explain(word, request, heard))
                 .orElseGet(() -> run(request, heard)));

@@ -107,19 +107,24 @@ final class Dispatcher implements Courier.Reader {
     private Optional<Reply> answer(Incoming message, Announcer announcer) {
         try {
             if (message.request() instanceof Request.Unreadable unreadable) {
-                return Optional.of(failed(message, Fault.of("unreadable-request", unreadable.why())));
+                return failed(message, Fault.of("unreadable-request", unreadable.why()));
             }
             return handlers.answer(message.request(), announcer);
         } catch (Throwable failure) { // whatever it is, the front end must have its reply
             log.failed("The kernel failed at a request.", failure);
             Fault fault = Fault.of(failure.getClass().getSimpleName(), String.valueOf(failure.getMessage()));
-            return Optional.of(failed(message, fault));
+            return failed(message, fault);
         }
     }
 
-    private Reply failed(Incoming message, Fault fault) {
-        boolean cell = message.header().type().equals("execute_request");
-        return cell ? new Reply.ExecuteFailed(count.getAsInt(), fault) : new Reply.Failed(fault);
+    /** What is no request, such as a message between an object and its twin, has no reply when it fails either. */
+    private Optional<Reply> failed(Incoming message, Fault fault) {
+        String type = message.header().type();
+        if (!type.endsWith("_request")) {
+            return Optional.empty();
+        }
+        boolean cell = type.equals("execute_request");
+        return Optional.of(cell ? new Reply.ExecuteFailed(count.getAsInt(), fault) : new Reply.Failed(fault));
     }
 
     private void busy(Announcer announcer, Incoming message, boolean cell) {

@@ -1,5 +1,6 @@
 package headrace.kernel.server;
 
+import headrace.kernel.comm.Comms;
 import headrace.kernel.handler.CommHandler;
 import headrace.kernel.handler.CompleteHandler;
 import headrace.kernel.handler.ExecuteHandler;
@@ -44,6 +45,7 @@ public final class Kernel {
     private final Courier courier;
     private final Questions questions;
     private final Author author = new Author();
+    private final Comms comms = new Comms();
     private final CompletableFuture<Session> session = new CompletableFuture<>();
     private final CountDownLatch ending = new CountDownLatch(1);
     private final ScheduledExecutorService clock = clock();
@@ -88,6 +90,11 @@ public final class Kernel {
         clock.shutdownNow();
         courier.finish();
         sockets.end();
+    }
+
+    /** Returns the objects that have a twin in a front end, for whoever makes such. */
+    public Comms comms() {
+        return comms;
     }
 
     /** Stops the running cell and passes over those that wait. May be called by any thread. */
@@ -152,20 +159,20 @@ public final class Kernel {
     }
 
     private Handlers handlers(Identity identity, ConnectionFile.Ports ports, Log log) {
-        CommHandler comms = new CommHandler();
+        CommHandler pairs = new CommHandler(comms);
         Reply connect =
                 new Reply.Connect(ports.shell(), ports.iopub(), ports.stdin(), ports.control(), ports.heartbeat());
         return new Handlers()
                 .with(Request.KernelInfo.class, new KernelInfoHandler(identity))
-                .with(Request.Execute.class, new ExecuteHandler(this::session))
+                .with(Request.Execute.class, new ExecuteHandler(this::session, comms))
                 .with(Request.Complete.class, new CompleteHandler(this::session))
                 .with(Request.Inspect.class, new InspectHandler(this::session))
                 .with(Request.IsComplete.class, new IsCompleteHandler(this::session))
                 .with(Request.History.class, new HistoryHandler(this::session))
-                .with(Comm.Open.class, comms)
-                .with(Comm.Data.class, comms)
-                .with(Comm.Close.class, comms)
-                .with(Request.CommInfo.class, comms::info)
+                .with(Comm.Open.class, pairs)
+                .with(Comm.Data.class, pairs)
+                .with(Comm.Close.class, pairs)
+                .with(Request.CommInfo.class, pairs::info)
                 .with(Request.Interrupt.class, new InterruptHandler(this::interrupt))
                 .with(Request.Shutdown.class, new ShutdownHandler(this::end))
                 .with(Request.Connect.class, (request, publisher) -> Optional.of(connect))

@@ -20,15 +20,13 @@ import java.util.concurrent.atomic.AtomicLong;
  * a connection is still the same.
  */
 public final class Author {
-    private static final byte[] EMPTY = {'{', '}'};
-
     private final String session = UUID.randomUUID().toString();
     private final AtomicLong written = new AtomicLong();
 
     /** Writes the answer to a request. */
     public Outgoing reply(Incoming request, Reply reply) {
         String type = request.header().type().replaceFirst("_request$", "_reply");
-        return message(request.route(), type, request.header(), Contents.of(reply), List.of());
+        return message(request.route(), type, request.header(), Contents.of(reply), Map.of(), List.of());
     }
 
     /** Writes what a request caused, for all front ends. */
@@ -37,7 +35,7 @@ public final class Author {
         byte[] topic = event instanceof Event.Welcome welcome
                 ? welcome.topic().getBytes(StandardCharsets.UTF_8)
                 : ("kernel." + session + "." + words.type()).getBytes(StandardCharsets.US_ASCII);
-        return message(List.of(topic), words.type(), parent, words.content(), words.buffers());
+        return message(List.of(topic), words.type(), parent, words.content(), words.metadata(), words.buffers());
     }
 
     /** Returns whether an identity is that of a message written here. */
@@ -48,21 +46,26 @@ public final class Author {
     /** Writes a question to the user whose front end sent this request. */
     public Outgoing question(Incoming request, Question question) {
         Map<String, Object> content = Contents.tree("prompt", question.prompt(), "password", question.secret());
-        return message(request.route(), "input_request", request.header(), content, List.of());
+        return message(request.route(), "input_request", request.header(), content, Map.of(), List.of());
     }
 
     /** Writes a request, as a front end does. */
     public Outgoing request(String type, Map<String, ?> content) {
-        return message(List.of(), type, Header.NONE, content, List.of());
+        return message(List.of(), type, Header.NONE, content, Map.of(), List.of());
     }
 
     private Outgoing message(
-            List<byte[]> route, String type, Header parent, Map<String, ?> content, List<byte[]> buffers) {
+            List<byte[]> route,
+            String type,
+            Header parent,
+            Map<String, ?> content,
+            Map<String, ?> metadata,
+            List<byte[]> buffers) {
         String id = session + "_" + written.incrementAndGet();
         List<byte[]> parts = List.of(
                 Json.bytes(header(id, type)),
                 parent.raw().getBytes(StandardCharsets.UTF_8),
-                EMPTY,
+                Json.bytes(metadata),
                 Json.bytes(content));
         return new Outgoing(id, route, parts, buffers);
     }

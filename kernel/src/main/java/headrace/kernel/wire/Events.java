@@ -11,9 +11,10 @@ import java.util.Map;
  *
  * @param type its kind, such as {@code stream}
  * @param content its content
+ * @param metadata what is said of the message
  * @param buffers what goes with it as bytes
  */
-record Events(String type, Map<String, Object> content, List<byte[]> buffers) {
+record Events(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers) {
     private static final Kinds<Event, Events> OF_KIND = new Kinds<Event, Events>()
             .with(Event.Status.class, status -> plain("status", "execution_state", status.state()))
             .with(Event.Input.class, Events::input)
@@ -29,6 +30,10 @@ record Events(String type, Map<String, Object> content, List<byte[]> buffers) {
             .with(Comm.Data.class, Events::data)
             .with(Comm.Close.class, close -> plain("comm_close", "comm_id", close.id(), "data", close.data()));
 
+    private Events(String type, Map<String, Object> content) {
+        this(type, content, Map.of(), List.of());
+    }
+
     /** Puts an event into words of the protocol. */
     static Events of(Event event) {
         return OF_KIND.of(event);
@@ -40,37 +45,37 @@ record Events(String type, Map<String, Object> content, List<byte[]> buffers) {
 
     private static Events display(Event.Display display) {
         Map<String, Object> names = display.id().map(Events::named).orElse(Map.of());
-        return new Events("display_data", shown(display.bundle(), "transient", names), List.of());
+        return new Events("display_data", shown(display.bundle(), "transient", names));
     }
 
     private static Events update(Event.Update update) {
         Map<String, Object> content = shown(update.bundle(), "transient", named(update.id()));
-        return new Events("update_display_data", content, List.of());
+        return new Events("update_display_data", content);
     }
 
     private static Events result(Event.Result result) {
-        return new Events("execute_result", shown(result.bundle(), "execution_count", result.count()), List.of());
+        return new Events("execute_result", shown(result.bundle(), "execution_count", result.count()));
     }
 
     private static Events failure(Event.Failure failure) {
         Map<String, Object> content = Contents.fault(failure.fault());
         content.remove("status");
-        return new Events("error", content, List.of());
+        return new Events("error", content);
     }
 
     private static Events open(Comm.Open open) {
         Map<String, Object> content =
                 Contents.tree("comm_id", open.id(), "target_name", open.target(), "data", open.data());
-        return new Events("comm_open", content, open.buffers());
+        return new Events("comm_open", content, open.metadata(), open.buffers());
     }
 
     private static Events data(Comm.Data data) {
         Map<String, Object> content = Contents.tree("comm_id", data.id(), "data", data.data());
-        return new Events("comm_msg", content, data.buffers());
+        return new Events("comm_msg", content, data.metadata(), data.buffers());
     }
 
     private static Events plain(String type, Object... namesAndValues) {
-        return new Events(type, Contents.tree(namesAndValues), List.of());
+        return new Events(type, Contents.tree(namesAndValues));
     }
 
     private static Map<String, Object> shown(MimeBundle bundle, String name, Object value) {

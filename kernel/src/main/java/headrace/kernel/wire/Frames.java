@@ -86,12 +86,12 @@ public final class Frames {
         String raw = new String(parts.get(0), StandardCharsets.UTF_8);
         Header header = new Header(fields.text("msg_id"), fields.text("msg_type"), fields.text("session", ""), raw);
         Map<String, Object> parent = Json.object(parts.get(1));
-        Json.object(parts.get(2));
+        Map<String, Object> metadata = Json.object(parts.get(2));
         Map<String, Object> content = Json.object(parts.get(3));
         return new Incoming(
                 List.copyOf(route),
                 header,
                 new Fields(parent).text("msg_id", ""),
-                Requests.of(header.type(), content, List.copyOf(buffers)));
+                Requests.of(header.type(), content, metadata, List.copyOf(buffers)));
     }
 }

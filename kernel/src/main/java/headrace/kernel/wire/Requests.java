@@ -12,15 +12,15 @@ final class Requests {
     private Requests() {}
 
     /** Returns the request; an honest message that cannot be understood becomes one that says so. */
-    static Request of(String type, Map<String, Object> content, List<byte[]> buffers) {
+    static Request of(String type, Map<String, Object> content, Map<String, Object> metadata, List<byte[]> buffers) {
         try {
-            return understood(type, new Fields(content), buffers);
+            return understood(type, new Fields(content), metadata, buffers);
         } catch (IllegalArgumentException misfit) {
             return new Request.Unreadable(misfit.getMessage());
         }
     }
 
-    private static Request understood(String type, Fields content, List<byte[]> buffers) {
+    private static Request understood(String type, Fields content, Map<String, Object> metadata, List<byte[]> buffers) {
         return switch (type) {
             case "kernel_info_request" -> new Request.KernelInfo();
             case "execute_request" -> execute(content);
@@ -41,8 +41,13 @@ final class Requests {
             case "shutdown_request" -> new Request.Shutdown(content.flag("restart", false));
             case "input_reply" -> new Request.Answer(content.text("value", ""));
             case "comm_open" ->
-                new Comm.Open(content.text("comm_id"), content.text("target_name", ""), content.tree("data"), buffers);
-            case "comm_msg" -> new Comm.Data(content.text("comm_id"), content.tree("data"), buffers);
+                new Comm.Open(
+                        content.text("comm_id"),
+                        content.text("target_name", ""),
+                        content.tree("data"),
+                        metadata,
+                        buffers);
+            case "comm_msg" -> new Comm.Data(content.text("comm_id"), content.tree("data"), metadata, buffers);
             case "comm_close" -> new Comm.Close(content.text("comm_id"), content.tree("data"));
             default -> new Request.Unknown(type);
         };

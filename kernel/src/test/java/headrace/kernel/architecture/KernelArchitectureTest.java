@@ -37,9 +37,10 @@ class KernelArchitectureTest {
             row("headless", "notebook session display", "org.commonmark..").calculations("problem"),
             row("terminal", "session display", "org.jline..").calculations("report", "chart", "script"),
             row("message", "display"),
-            row("handler", "message session display").calculations("problem"),
+            row("comm", "message"),
+            row("handler", "comm message session display").calculations("problem"),
             row("wire", "message display", JSON).calculations("problem"),
-            row("server", "wire handler message session", SOCKETS).calculations("problem", "work"),
+            row("server", "wire handler comm message session", SOCKETS).calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
             row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
             row(

@@ -36,7 +36,13 @@ final class FrontEnd implements AutoCloseable {
     private int written;
 
     /** A message as it came. */
-    record Message(List<String> route, JsonObject header, JsonObject parent, JsonObject metadata, JsonObject content) {
+    record Message(
+            List<String> route,
+            JsonObject header,
+            JsonObject parent,
+            JsonObject metadata,
+            JsonObject content,
+            List<byte[]> buffers) {
         String type() {
             return header.get("msg_type").getAsString();
         }
@@ -148,6 +154,14 @@ final class FrontEnd implements AutoCloseable {
     /** Answers a question. */
     void answer(Message question, String value) {
         send(stdin, "input_reply", Map.of("value", value), question.header().toString());
+    }
+
+    /** Sends a request with buffers over the shell channel and returns its identity. */
+    String ask(String type, Map<String, ?> content, List<byte[]> buffers) {
+        List<byte[]> frames = frames(type, content, "{}");
+        frames.addAll(buffers);
+        sendRaw(frames);
+        return session + "-" + written;
     }
 
     /** Sends frames as they are over the shell channel. */
@@ -293,7 +307,13 @@ final class FrontEnd implements AutoCloseable {
         List<JsonObject> objects = texts.subList(delimiter + 2, delimiter + 6).stream()
                 .map(text -> JsonParser.parseString(text).getAsJsonObject())
                 .toList();
-        return new Message(texts.subList(0, delimiter), objects.get(0), objects.get(1), objects.get(2), objects.get(3));
+        return new Message(
+                texts.subList(0, delimiter),
+                objects.get(0),
+                objects.get(1),
+                objects.get(2),
+                objects.get(3),
+                List.copyOf(frames.subList(delimiter + 6, frames.size())));
     }
 
     private static byte[] bytes(String text) {
