@@ -22,6 +22,7 @@ import headrace.data.inquiry.Inquiry;
 import headrace.drive.Drive;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
+import headrace.energy.EstimatedYear;
 import headrace.energy.LoadProfile;
 import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
@@ -135,6 +136,7 @@ public final class Reports {
             new Report<>(Calibration.class, EstimateReports::calibration),
             new Report<>(CommissioningSheet.class, CommissionReports::sheet),
             new Report<>(SiteVerdict.class, CommissionReports::verdict),
+            new Report<>(EstimatedYear.class, EstimatedYearReport::of),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
             new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),

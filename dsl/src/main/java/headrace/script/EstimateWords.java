@@ -1,5 +1,9 @@
 package headrace.script;
 
+import headrace.control.ControlLaw;
+import headrace.control.EstimatedLaw;
+import headrace.energy.EstimatedYear;
+import headrace.energy.LoadProfile;
 import headrace.estimate.Cause;
 import headrace.estimate.ErrorBudget;
 import headrace.estimate.FlowDraws;
@@ -42,6 +46,11 @@ public final class EstimateWords implements Words {
     private static final String DRAWS =
             "What errors drawn at random make of an estimate: the band that holds 95 % of the draws.";
     private static final String DRAWS_EXAMPLE = "drawFlows(estimate, draws: 20000, seed: 7)";
+    private static final String YEAR =
+            "A year under a law on estimates beside the same law with sensors: heads, hours short and energy, with the band"
+                    + " of pumps that differ from their map as its errors allow.";
+    private static final String YEAR_EXAMPLE =
+            "estimatedYear(set, onEstimates(quadratic(design, minimumHead: 35.percent), estimator), year, draws: 100)";
     private static final String MAP =
             "How sure an estimated flow would be over flow and speed, with blind and ambiguous zones hatched.";
     private static final String BY =
@@ -305,6 +314,48 @@ public final class EstimateWords implements Words {
     public static UncertaintyMap uncertaintyMap(Map<String, ?> given, Object estimator) {
         Choices choices = Choices.of("uncertaintyMap", given, "by");
         return UncertaintyMap.of(estimator(estimator, "uncertaintyMap"), method(choices, "uncertaintyMap"));
+    }
+
+    /** Runs a law on estimates. */
+    @Word(
+            help = "A control law without sensors: run on flow and head estimated from power and speed. The map of the"
+                    + " estimator is what the controller believes; the pump set it is used with is the real one.",
+            example = "onEstimates(quadratic(design, minimumHead: 35.percent), estimator)")
+    public static ControlLaw onEstimates(Object law, Object estimator) {
+        return EstimatedLaw.of(
+                Wanted.object(ControlLaw.class, law, "the law of onEstimates"), estimator(estimator, "onEstimates"));
+    }
+
+    /** Runs a year on estimates. */
+    @Word(help = YEAR, example = YEAR_EXAMPLE)
+    public static EstimatedYear estimatedYear(Object set, Object law, Object profile) {
+        return estimatedYear(Map.of(), set, law, profile);
+    }
+
+    /** Runs a year on estimates. */
+    @Word(
+            help = YEAR,
+            example = YEAR_EXAMPLE,
+            choices = {
+                "draws: how many pumps, from 100 to 10 000; 200 unless chosen",
+                "seed: the same seed gives the same pumps; 1 unless chosen"
+            })
+    public static EstimatedYear estimatedYear(Map<String, ?> given, Object set, Object law, Object profile) {
+        Choices choices = Choices.of("estimatedYear", given, "draws", "seed");
+        int draws = choices.whole("draws", 200);
+        if (draws < 100 || draws > 10_000) {
+            throw new Refusal(
+                    ScriptProblem.WRONG_VALUE,
+                    "Asked for " + draws + " drawn pumps",
+                    "From 100 to 10 000 say something in a time that can be waited for",
+                    "200 settle the ends of a band to a few per cent of its width");
+        }
+        return EstimatedYear.of(
+                Wanted.object(PumpSet.class, set, "the pump set of estimatedYear"),
+                Wanted.object(EstimatedLaw.class, law, "the law of estimatedYear, as onEstimates makes it"),
+                Wanted.object(LoadProfile.class, profile, "the load profile of estimatedYear"),
+                draws,
+                choices.whole("seed", 1));
     }
 
     static Method method(Choices choices, String word) {

@@ -42,6 +42,7 @@ class EstimateAndCommissionWordsTest {
             estimator = flowEstimator(set, errors: errors, design: 52.m3ph)
             estimate = estimateFlow(estimator, readingAt(set, 40.m3ph, 1250.rpm))
             sheet = commissioningSheet(estimator, design)
+            year = readLoadProfile('demo-data/loads/otterbank.csv')
             """;
 
     @BeforeEach
@@ -79,6 +80,7 @@ class EstimateAndCommissionWordsTest {
                 "againstTruth(estimator, changedMap(set, power: 103.percent), speed: 1300.rpm)",
                 "calibrate(estimator, [[40.m3ph, readingAt(set, 40.m3ph, 1250.rpm).power().get(), 1250.rpm]])",
                 "sheet",
+                "estimatedYear(set, onEstimates(quadratic(design, minimumHead: 35.percent), estimator), year, draws: 100)",
                 "judgeReadings(sheet, [[speed: 1300.rpm, shutOffHead: 16.m]])"
             })
     void each_result_shows_itself(String line) {
