@@ -9,9 +9,11 @@ public final class Caution {
 
     static final String OVERSPEED = "Above the tested speed the head grows with the square of speed: hold the highest"
             + " head against the weakest part and the relief setting";
-    static final String RESTART =
+    /** A drive restarts by itself. */
+    public static final String RESTART =
             "A drive restarts by itself. Lock out, tag out and wait until its DC bus has discharged"
                     + " before you touch the machine";
+
     static final String RETUNING = "Change one parameter of a drive at a time, log it, and watch for hunting";
     static final String SENSOR =
             "Where a sensor is removed an alarm goes with it: say what replaces it, and which speed"

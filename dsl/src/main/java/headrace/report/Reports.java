@@ -11,6 +11,10 @@ import headrace.commission.SiteVerdict;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
+import headrace.control.duty.DutyPlan;
+import headrace.control.duty.DutyRecord;
+import headrace.control.staging.StagedRun;
+import headrace.control.staging.Staging;
 import headrace.curve.CurvePoint;
 import headrace.curve.NpshCurve;
 import headrace.curve.PumpCurve;
@@ -23,6 +27,17 @@ import headrace.drive.Drive;
 import headrace.drive.LossModel;
 import headrace.drive.Motor;
 import headrace.energy.EstimatedYear;
+import headrace.economics.Appraisal;
+import headrace.economics.Carbon;
+import headrace.economics.CashFlow;
+import headrace.economics.InternalRates;
+import headrace.economics.LawAppraisals;
+import headrace.economics.LifeCycleComparison;
+import headrace.economics.LifeCycleCost;
+import headrace.economics.study.PaybackRange;
+import headrace.economics.tariff.Bill;
+import headrace.economics.tariff.PowerSeries;
+import headrace.economics.tariff.Tariff;
 import headrace.energy.LoadProfile;
 import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
@@ -53,6 +68,11 @@ import headrace.operation.suction.WorkingPressure;
 import headrace.pump.PumpBranch;
 import headrace.pump.PumpSet;
 import headrace.report.circuit.CircuitReports;
+import headrace.report.money.AppraisalReports;
+import headrace.report.money.CostReports;
+import headrace.report.money.RangeReport;
+import headrace.report.plant.DutyReports;
+import headrace.report.plant.StagingReports;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
@@ -137,6 +157,21 @@ public final class Reports {
             new Report<>(CommissioningSheet.class, CommissionReports::sheet),
             new Report<>(SiteVerdict.class, CommissionReports::verdict),
             new Report<>(EstimatedYear.class, EstimatedYearReport::of),
+            new Report<>(Appraisal.class, AppraisalReports::appraisal),
+            new Report<>(LawAppraisals.class, AppraisalReports::laws),
+            new Report<>(CashFlow.class, AppraisalReports::flow),
+            new Report<>(InternalRates.class, AppraisalReports::rates),
+            new Report<>(Carbon.class, AppraisalReports::carbon),
+            new Report<>(LifeCycleCost.class, CostReports::lifeCycle),
+            new Report<>(LifeCycleComparison.class, CostReports::comparison),
+            new Report<>(Tariff.class, CostReports::tariff),
+            new Report<>(PowerSeries.class, CostReports::powers),
+            new Report<>(Bill.class, CostReports::bill),
+            new Report<>(PaybackRange.class, RangeReport::of),
+            new Report<>(Staging.class, StagingReports::staging),
+            new Report<>(StagedRun.class, StagingReports::run),
+            new Report<>(DutyPlan.class, DutyReports::plan),
+            new Report<>(DutyRecord.class, DutyReports::record),
             new Report<>(PartLoadRule.class, RuleReports::rule),
             new Report<>(RuleVerdict.class, RuleReports::verdict),
             new Report<>(LargestMinimumHead.class, RuleReports::largestMinimumHead),

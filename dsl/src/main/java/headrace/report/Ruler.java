@@ -12,20 +12,24 @@ import java.util.Arrays;
  *
  * @param unit the unit, one without an offset
  */
-record Ruler(Unit unit) {
-    static <Q extends Quantity<Q>> Ruler of(Kind<Q> kind) {
+public record Ruler(Unit unit) {
+    /** Returns the ruler of a kind of quantity. */
+    public static <Q extends Quantity<Q>> Ruler of(Kind<Q> kind) {
         return new Ruler(UnitSystem.current().unitOf(kind));
     }
 
-    double on(double si) {
+    /** Returns a number of the SI unit in the printed unit. */
+    public double on(double si) {
         return si / unit.factor();
     }
 
-    double[] on(double[] si) {
+    /** Returns numbers of the SI unit in the printed unit. */
+    public double[] on(double[] si) {
         return Arrays.stream(si).map(this::on).toArray();
     }
 
-    Axis axis(String name) {
+    /** Returns an axis in the printed unit. */
+    public Axis axis(String name) {
         return Axis.of(name, unit.symbol());
     }
 }

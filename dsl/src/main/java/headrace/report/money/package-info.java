@@ -1,0 +1,2 @@
+/** How money shows itself: paybacks, cash flows, life-cycle costs, bills. */
+package headrace.report.money;
