@@ -66,7 +66,7 @@ final class DrawnSingly implements DrawnFlows {
         FlowEstimator estimator = estimate.estimator();
         Answers one = estimator.answers(Method.POWER_AND_SPEED, row, 0, root.speed());
         Answers two = estimator.answers(Method.HEAD_AND_SPEED, row, 0, root.speed());
-        return FlowEstimator.weight(one, two);
+        return Mix.weight(one, two);
     }
 
     @Override

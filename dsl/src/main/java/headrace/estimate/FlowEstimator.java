@@ -12,7 +12,6 @@ import headrace.units.Flow;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -37,14 +36,6 @@ import java.util.List;
 public final class FlowEstimator implements Traced {
     /** From here on a flow is called blind, as a share of best-efficiency flow. */
     public static final double BLIND = 0.05;
-
-    /** Flows by two methods belong together if they differ by no more than so many deviations of their difference. */
-    private static final double TOGETHER = 3;
-
-    /** A pair whose squared distance is greater by this than that of the best is twenty times less likely. */
-    private static final double UNLIKELY = 2 * Math.log(20);
-
-    private static final double ROUNDING = 1e-9;
 
     private final PowerMap map;
     private final ErrorBudget budget;
@@ -135,7 +126,7 @@ public final class FlowEstimator implements Traced {
         method.requireIn(reading);
         List<FlowRoot> roots = new ArrayList<>();
         if (method == Method.MIX) {
-            mixed(reading, roots);
+            roots.addAll(new Mix(this).roots(reading));
         } else {
             for (At at : found(method, reading)) {
                 roots.add(root(method, at, answers(method, at)));
@@ -155,7 +146,7 @@ public final class FlowEstimator implements Traced {
         };
     }
 
-    private Answers answers(Method method, At at) {
+    Answers answers(Method method, At at) {
         return answers(method, rowAt(at), 0, at.speed());
     }
 
@@ -165,7 +156,8 @@ public final class FlowEstimator implements Traced {
             case TORQUE_AND_SPEED -> sensitivity.of(Equation.TORQUE, Equation.SPEED, row, i, s);
             case HEAD_AND_SPEED -> sensitivity.of(Equation.HEAD, Equation.SPEED, row, i, s);
             case POWER_AND_HEAD -> sensitivity.of(Equation.POWER, Equation.HEAD, row, i, s);
-            case MIX -> mix(answers(Method.POWER_AND_SPEED, row, i, s), answers(Method.HEAD_AND_SPEED, row, i, s));
+            case MIX ->
+                Mix.answers(answers(Method.POWER_AND_SPEED, row, i, s), answers(Method.HEAD_AND_SPEED, row, i, s));
         };
     }
 
@@ -177,133 +169,14 @@ public final class FlowEstimator implements Traced {
      */
     public double flowUncertainty(Method method, double q, double s) {
         double[] flow = answers(method, new At(q, s)).flow();
-        return Math.sqrt(product(flow, flow));
+        return Math.sqrt(Mix.product(flow, flow));
     }
 
-    private MapRow rowAt(At at) {
+    MapRow rowAt(At at) {
         MapRow row = new MapRow(1);
         row.flow[0] = at.flow();
         map.fill(at.speed(), row, 1);
         return row;
-    }
-
-    private Answers mix(Answers one, Answers two) {
-        double weight = weight(one, two);
-        int n = one.flow().length;
-        Answers mixed = new Answers(new double[n], new double[n], new double[n]);
-        for (int k = 0; k < n; k++) {
-            mixed.flow()[k] = weight * one.flow()[k] + (1 - weight) * two.flow()[k];
-            mixed.speed()[k] = weight * one.speed()[k] + (1 - weight) * two.speed()[k];
-            mixed.head()[k] = weight * one.head()[k] + (1 - weight) * two.head()[k];
-        }
-        return mixed;
-    }
-
-    /** Returns the weight of the first of two flows that gives their mix the least variance, kept from 0 to 1. */
-    static double weight(Answers one, Answers two) {
-        double first = product(one.flow(), one.flow());
-        double second = product(two.flow(), two.flow());
-        double both = product(one.flow(), two.flow());
-        double difference = first + second - 2 * both;
-        return difference > 0 ? Math.max(0, Math.min(1, (second - both) / difference)) : 0.5;
-    }
-
-    private static double product(double[] one, double[] two) {
-        double sum = 0;
-        for (int k = 0; k < one.length; k++) {
-            sum += one[k] * two[k];
-        }
-        return sum;
-    }
-
-    /**
-     * A flow by power and one by head that lie together as their errors allow are one flow. Of several such pairs those
-     * are left out that are far less likely than the best, and those that come out where a likelier one does.
-     */
-    private void mixed(Reading reading, List<FlowRoot> roots) {
-        List<At> byPower = found(Method.POWER_AND_SPEED, reading);
-        List<At> byHead = found(Method.HEAD_AND_SPEED, reading);
-        List<Pair> pairs = new ArrayList<>();
-        for (At power : byPower) {
-            for (At head : byHead) {
-                Pair pair = pair(power, head);
-                if (pair.apart() <= TOGETHER * TOGETHER) {
-                    pairs.add(pair);
-                }
-            }
-        }
-        pairs.sort(Comparator.comparingDouble(Pair::apart));
-        for (Pair pair : pairs) {
-            FlowRoot root = pair.root();
-            boolean likely = pair.apart() <= pairs.get(0).apart() + UNLIKELY;
-            if (likely && roots.stream().noneMatch(other -> isSame(other.flow(), root.flow()))) {
-                roots.add(root);
-            }
-        }
-        roots.sort(Comparator.comparing(root -> root.flow().value()));
-        if (roots.isEmpty()) {
-            throw new Refusal(
-                    EstimateProblem.READINGS_DISAGREE,
-                    "Asked for the flow of " + map.name() + " from " + reading,
-                    "Power and speed mean " + flows(byPower) + ", head and speed mean " + flows(byHead)
-                            + ", further apart than their stated errors allow",
-                    "Find out which reading or which map is wrong before mixing them: a worn pump, a gauge height, the"
-                            + " scale of a meter");
-        }
-    }
-
-    private static boolean isSame(Spread<Flow> one, Spread<Flow> other) {
-        double apart = Math.abs(one.value().si() - other.value().si());
-        return apart <= one.standard().si() + ROUNDING * Math.abs(one.value().si());
-    }
-
-    private static String flows(List<At> all) {
-        return String.join(
-                " or ",
-                all.stream()
-                        .map(at -> Flow.cubicMetresPerSecond(at.flow()).toString())
-                        .toList());
-    }
-
-    private Pair pair(At power, At head) {
-        return new Pair(power, head, answers(Method.POWER_AND_SPEED, power), answers(Method.HEAD_AND_SPEED, head));
-    }
-
-    /** A flow by power and one by head. */
-    private final class Pair {
-        private final At power;
-        private final At head;
-        private final Answers one;
-        private final Answers two;
-
-        Pair(At power, At head, Answers one, Answers two) {
-            this.power = power;
-            this.head = head;
-            this.one = one;
-            this.two = two;
-        }
-
-        /** Returns the square of their distance in deviations of their difference. */
-        double apart() {
-            double variance = 0;
-            for (int k = 0; k < one.flow().length; k++) {
-                double by = one.flow()[k] - two.flow()[k];
-                variance += by * by;
-            }
-            double rounding = ROUNDING * map.highestFlow(power.speed());
-            double by = Math.max(0, Math.abs(power.flow() - head.flow()) - rounding);
-            return by == 0 ? 0 : by * by / variance;
-        }
-
-        /** The head is mixed with the same weight of the map's at the one flow and the one that was read. */
-        FlowRoot root() {
-            double weight = weight(one, two);
-            double flow = weight * power.flow() + (1 - weight) * head.flow();
-            double metres = weight * map.headMetres(power.flow(), power.speed())
-                    + (1 - weight) * map.headMetres(head.flow(), head.speed());
-            return new RootBuild(FlowEstimator.this, mix(one, two))
-                    .at(new At(flow, power.speed()), metres, rowAt(power));
-        }
     }
 
     private FlowRoot root(Method method, At at, Answers answers) {

@@ -61,7 +61,7 @@ class EstimateAndCommissionWordsTest {
                     [60.m3ph, 12.m, 2.9.kW, 1450.rpm], [0.m3ph, 5.m, 0.2.kW, 725.rpm], [15.m3ph, 4.5.m, 0.33.kW, 725.rpm],
                     [30.m3ph, 3.m, 0.45.kW, 725.rpm]]
                 """;
-        for (String subject : List.of("Flow without a flow meter", "Commissioning")) {
+        for (String subject : List.of("Readings and maps", "Flow without a flow meter", "Commissioning")) {
             for (Vocabulary.Entry word : Vocabulary.all().words(subject)) {
                 Object result = Scripts.run(MADE + measured + word.example());
                 assertFalse(Reports.of(result).isEmpty() && result.toString().isBlank(), word.name());
