@@ -18,8 +18,9 @@ import java.util.stream.Stream;
  */
 public final class Installation {
     /**
-     * One collector thread, a heap that begins small, the costly compiler only for what is long busy, no word about an
-     * archive that does not fit this Java any more, text as everywhere.
+     * One collector thread, a heap that begins small, the costly compiler only for what is long busy, no word about the
+     * agent that changes a class which a cell defines anew, nor about an archive that does not fit this Java any more,
+     * text as everywhere.
      */
     private static final List<String> OPTIONS = List.of(
             "-XX:+UseSerialGC",
@@ -30,6 +31,7 @@ public final class Installation {
             "-XX:+UnlockDiagnosticVMOptions",
             "-XX:-DisplayVMOutput",
             "-XX:CompileCommand=quiet",
+            "-XX:+EnableDynamicAgentLoading",
             "-Xlog:disable",
             "-Xlog:all=error:stderr",
             "-Dfile.encoding=UTF-8",

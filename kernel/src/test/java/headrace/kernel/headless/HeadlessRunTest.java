@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.headless.page.Edition;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
+import headrace.kernel.session.groovy.GroovySession;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -271,6 +273,26 @@ class HeadlessRunTest {
         run(false, "one");
         assertEquals(notebook, Files.readString(out("run.ipynb")));
         assertEquals(page, Files.readString(out("run.html")));
+    }
+
+    @Test
+    void a_notebook_in_java_runs_with_cells_of_both_languages_and_stays_in_java() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("run.ipynb"),
+                "{\"nbformat\": 4, \"nbformat_minor\": 5, \"metadata\": {\"kernelspec\": {\"name\": \"headrace-java\","
+                        + " \"display_name\": \"Headrace (Java)\", \"language\": \"java\"}}, \"cells\": ["
+                        + cell("int twice(int x) { return 2 * x; }", "") + ", "
+                        + cell("%%groovy\\nlist = [20, 1].collect { twice(it) }; list", "") + ", "
+                        + cell("list.get(0) + list.get(1)", "") + "]}");
+        RunInput input = RunInput.read(file);
+        assertEquals(Language.JAVA, input.language());
+        try (GroovySession java = GroovySession.in(folder, folder, input.language())) {
+            assertEquals(Ending.COMPLETE, run(input, java, false));
+        }
+        assertTrue(text().contains("[40, 2]") && text().contains("\n42\n"), text());
+        String written = Files.readString(out("run.ipynb"));
+        assertTrue(written.contains("\"name\": \"java\"") && written.contains("headrace-java"), written);
+        assertTrue(Files.readString(out("run.html")).contains("<span class=\"keyword\">%%groovy</span>"));
     }
 
     private Ending run(boolean coloured, String... cells) {
