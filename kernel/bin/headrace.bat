@@ -60,5 +60,5 @@ if not "%failed%"=="0" (
 
 rem Results are printed in UTF-8, which the console understands in this code page.
 chcp 65001 >nul
-"%java%" -Dfile.encoding=UTF-8 -Djava.awt.headless=true -Dheadrace.colour=false -XX:+UseSerialGC -Xshare:auto -cp "%jars%\*" headrace.kernel.cli.Main %*
+"%java%" -Dfile.encoding=UTF-8 -Djava.awt.headless=true -Dheadrace.colour=false -XX:+UseSerialGC -XX:+EnableDynamicAgentLoading -Xshare:auto -cp "%jars%\*" headrace.kernel.cli.Main %*
 exit /b %errorlevel%
