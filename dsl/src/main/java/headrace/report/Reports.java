@@ -73,6 +73,8 @@ import headrace.report.money.CostReports;
 import headrace.report.money.RangeReport;
 import headrace.report.plant.DutyReports;
 import headrace.report.plant.StagingReports;
+import headrace.report.run.RunRecord;
+import headrace.report.run.RunReports;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
@@ -97,6 +99,7 @@ public final class Reports {
     private static final List<Report<?>> ALL = List.of(
             new Report<>(Shown.class, shown -> shown),
             new Report<>(Table.class, PlainReports::table),
+            new Report<>(RunRecord.class, RunReports::of),
             new Report<>(Chart.class, PlainReports::chart),
             new Report<>(Liquid.class, PlainReports::liquid),
             new Report<>(Inquiry.class, InquiryReport::of),

@@ -13,6 +13,12 @@ public final class ScriptLanguage {
     /** The package in which the classes of notebook cells live. */
     public static final String CELLS = "cells";
 
+    /**
+     * The version of the script language. It rises when a script of before would mean something else; what differs is
+     * then said in {@code LanguageChanges}.
+     */
+    public static final int VERSION = 1;
+
     private ScriptLanguage() {}
 
     /** Returns a new configuration, which the caller may add to. */

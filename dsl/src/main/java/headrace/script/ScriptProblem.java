@@ -17,5 +17,7 @@ public enum ScriptProblem implements Problem {
     /** A bare number where its unit decides what it means. */
     NUMBER_WITHOUT_UNIT,
     /** A pressure where a head is wanted: it becomes one only in a liquid. */
-    PRESSURE_FOR_HEAD
+    PRESSURE_FOR_HEAD,
+    /** A version of the script language that is not known. */
+    UNKNOWN_LANGUAGE_VERSION
 }
