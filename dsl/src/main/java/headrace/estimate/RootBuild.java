@@ -32,14 +32,19 @@ final class RootBuild {
     private FlowRoot root(At at, double metres, double steepness) {
         double random = answers.variance(parts, answers.flow(), false);
         double systematic = answers.variance(parts, answers.flow(), true);
-        Spread<Flow> flow = new Spread<>(
-                Flow.cubicMetresPerSecond(at.flow()), flow(Math.sqrt(random)), flow(Math.sqrt(systematic)));
+        PowerMap map = estimator.map();
+        double reach = map.highestFlow(at.speed()) - map.lowestFlow(at.speed());
+        double cut = cut(random + systematic, reach);
+        Spread<Flow> flow =
+                new Spread<>(flow(at.flow()), flow(cut * Math.sqrt(random)), flow(cut * Math.sqrt(systematic)));
         double ofHead = answers.variance(parts, answers.head(), false);
         double systematicOfHead = answers.variance(parts, answers.head(), true);
+        double most = map.headMetres(map.lowestFlow(at.speed()), at.speed());
+        double cutOfHead = cut(ofHead + systematicOfHead, most);
         Spread<Head> head = new Spread<>(
                 Head.metres(Math.max(0, metres)),
-                Head.metres(Math.sqrt(ofHead)),
-                Head.metres(Math.sqrt(systematicOfHead)));
+                Head.metres(cutOfHead * Math.sqrt(ofHead)),
+                Head.metres(cutOfHead * Math.sqrt(systematicOfHead)));
         double best = estimator.map().bestFlow().si();
         double variance = random + systematic;
         return new FlowRoot(
@@ -47,9 +52,15 @@ final class RootBuild {
                 head,
                 estimator.map().speed().times(at.speed()),
                 correlation(variance, ofHead + systematicOfHead),
-                shares(variance),
+                shares(variance, cut),
                 steepness,
                 Math.sqrt(variance) > FlowEstimator.BLIND * best);
+    }
+
+    /** Where nothing bounds an error to first order, the range of the map does. */
+    private static double cut(double variance, double most) {
+        double standard = Math.sqrt(variance);
+        return standard > most ? most / standard : 1;
     }
 
     private static Flow flow(double si) {
@@ -65,7 +76,7 @@ final class RootBuild {
         return size > 0 ? Math.max(-1, Math.min(1, together / size)) : 0;
     }
 
-    private List<FlowRoot.Share> shares(double variance) {
+    private List<FlowRoot.Share> shares(double variance, double cut) {
         List<FlowRoot.Share> shares = new ArrayList<>();
         for (int k = 0; k < parts.size(); k++) {
             double size = Math.abs(answers.flow()[k]);

@@ -239,6 +239,17 @@ class FlowEstimatorTest {
         assertFalse(far.roots().get(0).blind());
     }
 
+    /** Where the power turns nothing bounds the flow but the map, which reaches from 0 to 120 m³/h. */
+    @Test
+    void at_the_greatest_power_the_uncertainty_is_no_more_than_the_map() {
+        Reading most = Reading.of(Power.watts(map.wireWatts(94.44444444444 / 3600, 1)), Sets.SPEED);
+        for (FlowRoot root : estimator.estimate(most).roots()) {
+            assertTrue(root.flow().standard().toCubicMetresPerHour() <= 120 * (1 + 1e-12));
+            assertTrue(root.head().standard().metres() <= 31.2 * (1 + 1e-12));
+            assertTrue(root.blind());
+        }
+    }
+
     @Test
     void an_estimate_says_what_was_not_calibrated_and_which_errors_were_assumed() {
         FlowEstimate assumed = Sets.estimator(ErrorBudget.ASSUMED).estimate(Sets.reading(map, 45, 0.85));

@@ -6,6 +6,7 @@ import headrace.estimate.FlowRoot;
 import headrace.estimate.Method;
 import headrace.estimate.PowerMap;
 import headrace.estimate.Reading;
+import headrace.numeric.Quantiles;
 import headrace.problem.Notes;
 import headrace.problem.Problem;
 import headrace.problem.Refusal;
@@ -111,6 +112,16 @@ public record AgainstTruth(FlowEstimator estimator, PowerMap truth, Method metho
         return Ratio.of(most / estimator.design().si());
     }
 
+    /** Returns the error that half of the nearest estimates keep within, as a share of the design flow. */
+    public Ratio medianError() {
+        double[] errors = rows.stream()
+                .flatMap(row -> row.error().stream())
+                .mapToDouble(error -> Math.abs(error.si()))
+                .toArray();
+        double median = errors.length == 0 ? 0 : Quantiles.of(errors).at(0.5);
+        return Ratio.of(median / estimator.design().si());
+    }
+
     /** Returns how many flows have an estimate whose band of k = 2 holds them. */
     public long held() {
         return rows.stream()
@@ -133,8 +144,7 @@ public record AgainstTruth(FlowEstimator estimator, PowerMap truth, Method metho
 
     @Override
     public String toString() {
-        return "flow from " + method + " at " + speed + ": within " + greatestError()
-                + " of design flow of the real one," + " held by its band at " + held() + " of " + rows.size()
-                + " flows";
+        return "flow from " + method + " at " + speed + ": off by " + medianError() + " of design flow at the median, "
+                + greatestError() + " at most; held by its band at " + held() + " of " + rows.size() + " flows";
     }
 }
