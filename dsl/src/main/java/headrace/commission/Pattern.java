@@ -36,6 +36,16 @@ record Pattern(Cause cause, double[] sizes, double loosePower) {
                 new Pattern(Cause.WORN_RING, between(0.75, 0.96), 0.02));
     }
 
+    /** Returns whether readings can tell this cause at all: a scale of powers shows in powers only, and so on. */
+    boolean showsIn(List<Item> items) {
+        return switch (cause) {
+            case AS_EXPECTED, OTHER_IMPELLER -> true;
+            case VALVE_CLOSED -> items.stream().anyMatch(item -> !item.where().closed);
+            case METER_SCALE -> items.stream().anyMatch(item -> !item.where().head);
+            case TURNS_BACKWARDS, GAUGE_OFFSET, WORN_RING -> items.stream().anyMatch(item -> item.where().head);
+        };
+    }
+
     private static double[] between(double low, double high) {
         double[] sizes = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {

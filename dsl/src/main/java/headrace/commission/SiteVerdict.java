@@ -18,8 +18,9 @@ import java.util.List;
  *   <dt>Units
  *   <dd>Shares add up to 1 over the causes that are known here.
  *   <dt>Limits
- *   <dd>One cause at a time; every cause is as likely as another before anything is read. With few readings several
- *       causes stay: a single speed does not tell a gauge height from another impeller.
+ *   <dd>One cause at a time, of those that can show in what was read; every cause is as likely as another before
+ *       anything is read. With few readings several causes stay: a single speed does not tell a gauge height from
+ *       another impeller.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code NOTHING_ENTERED}.
  *   <dt>Source
@@ -87,13 +88,16 @@ public final class SiteVerdict implements Traced {
         List<double[]> found = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
         double misfit = Double.POSITIVE_INFINITY;
-        for (Pattern pattern : Pattern.all()) {
+        List<Pattern> patterns = Pattern.all().stream()
+                .filter(pattern -> pattern.showsIn(evidence.items()))
+                .toList();
+        for (Pattern pattern : patterns) {
             double[] best = best(evidence, pattern);
             found.add(best);
             least = Math.min(least, best[0]);
             misfit = Math.min(misfit, best[2]);
         }
-        List<Likely> causes = shares(found, least);
+        List<Likely> causes = shares(patterns, found, least);
         boolean explained = misfit <= UNEXPLAINED * evidence.items().size() + UNEXPLAINED;
         return new SiteVerdict(
                 sheet, evidence.items().stream().map(Evidence.Item::line).toList(), causes, explained);
@@ -122,7 +126,7 @@ public final class SiteVerdict implements Traced {
         return best;
     }
 
-    private static List<Likely> shares(List<double[]> found, double least) {
+    private static List<Likely> shares(List<Pattern> patterns, List<double[]> found, double least) {
         double sum = 0;
         for (double[] each : found) {
             sum += Math.exp(-0.5 * (each[0] - least));
@@ -130,7 +134,7 @@ public final class SiteVerdict implements Traced {
         List<Likely> causes = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
             double share = Math.exp(-0.5 * (found.get(i)[0] - least)) / sum;
-            causes.add(new Likely(Pattern.all().get(i).cause(), Ratio.of(share), found.get(i)[1]));
+            causes.add(new Likely(patterns.get(i).cause(), Ratio.of(share), found.get(i)[1]));
         }
         causes.sort(Comparator.comparing(Likely::share).reversed());
         return causes;
@@ -182,7 +186,9 @@ public final class SiteVerdict implements Traced {
 
     @Override
     public Basis basis() {
-        return sheet.basis().with("seven causes, each as likely before anything was read");
+        return sheet.basis()
+                .with(causes.size()
+                        + " causes that can show in these readings, each as likely before anything was read");
     }
 
     @Override

@@ -4,6 +4,9 @@ import headrace.problem.Refusal;
 import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * What may be wrong with readings and map, cause by cause.
@@ -17,9 +20,9 @@ import java.util.List;
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code IMPOSSIBLE_ERROR} for shares outside 0 to 50 % or negative fixed parts.
  *   <dt>Source
- *   <dd>JCGM 100:2008, 4.3.7 for the deviation of a rectangular distribution. The usual errors are assumptions of our
- *       own for a drive's own power display and a pump of acceptance grade 2B (τP 8 %, τH 5 %, ISO 9906:2012, from
- *       memory, unconfirmed).
+ *   <dd>JCGM 100:2008, 4.3.7 for the deviation of a rectangular distribution; tolerances of acceptance grades from ISO
+ *       9906:2012, from memory, unconfirmed. The usual errors are assumptions of our own for a drive's own power
+ *       display and a pump of acceptance grade 2B (τP 8 %, τH 5 %, ISO 9906:2012, from memory, unconfirmed).
  * </dl>
  */
 public final class ErrorBudget {
@@ -37,6 +40,13 @@ public final class ErrorBudget {
     public static final ErrorBudget NONE = new ErrorBudget(List.of(), false);
 
     private static final double MOST = 0.5;
+
+    /** Tolerances of power and head; that of power is allowed upward only and taken to either side. */
+    private static final SortedMap<String, double[]> GRADES = new TreeMap<>(Map.of(
+            "1B", new double[] {0.04, 0.03},
+            "1E", new double[] {0.04, 0.03},
+            "2B", new double[] {0.08, 0.05},
+            "3B", new double[] {0.09, 0.07}));
 
     private final List<Part> parts;
     private final boolean assumed;
@@ -89,6 +99,24 @@ public final class ErrorBudget {
             others.add(new Part(cause, relative, fixed));
         }
         return new ErrorBudget(others, assumed);
+    }
+
+    /**
+     * Returns this budget with the tolerance of a map that was accepted by a grade of ISO 9906:2012.
+     *
+     * @param grade 1B, 1E, 2B or 3B, those whose tolerances of head are the same to either side
+     */
+    public ErrorBudget withGrade(String grade) {
+        double[] tolerances = GRADES.get(grade);
+        if (tolerances == null) {
+            throw new Refusal(
+                    EstimateProblem.IMPOSSIBLE_ERROR,
+                    "Given the acceptance grade '" + grade + "'",
+                    "The grades with the same tolerance of head to either side are "
+                            + String.join(", ", GRADES.keySet()),
+                    "Name one of these, or state the tolerances of power and head by themselves");
+        }
+        return with(Cause.POWER_MAP, tolerances[0], 0).with(Cause.HEAD_MAP, tolerances[1], 0);
     }
 
     /** Returns this budget as one that its user stated. */

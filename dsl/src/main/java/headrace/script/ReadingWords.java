@@ -42,6 +42,7 @@ public final class ReadingWords implements Words {
                 "head: noise of the head reading",
                 "speed: noise of the speed reading",
                 "meterScale: half the range of the scale of the power meter",
+                "grade: the acceptance grade of the pump by ISO 9906, '1B', '1E', '2B' or '3B', for powerMap and headMap",
                 "powerMap: half the tolerance of the power of the pump's map",
                 "headMap: half the tolerance of the head of the pump's map",
                 "losses: half the range of the losses of motor and drive",
@@ -56,6 +57,7 @@ public final class ReadingWords implements Words {
                 "head",
                 "speed",
                 "meterScale",
+                "grade",
                 "powerMap",
                 "headMap",
                 "losses",
@@ -66,6 +68,7 @@ public final class ReadingWords implements Words {
         budget = error(budget, choices, "head", Cause.HEAD_READING, Head.KIND);
         budget = error(budget, choices, "speed", Cause.SPEED_READING, Speed.KIND);
         budget = share(budget, choices, "meterScale", Cause.METER_SCALE);
+        budget = choices.has("grade") ? budget.withGrade(choices.text("grade")) : budget;
         budget = share(budget, choices, "powerMap", Cause.POWER_MAP);
         budget = share(budget, choices, "headMap", Cause.HEAD_MAP);
         budget = share(budget, choices, "losses", Cause.LOSSES);

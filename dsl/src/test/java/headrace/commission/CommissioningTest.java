@@ -140,6 +140,22 @@ class CommissioningTest {
     }
 
     @Test
+    void a_cause_that_cannot_show_in_what_was_read_has_no_share() {
+        CommissioningSheet.Row row = sheet.rows().get(4);
+        SiteReading head = new SiteReading(
+                row.speed(),
+                Optional.of(row.shutOffHead().value()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        SiteVerdict verdict = sheet.judge(List.of(head));
+        assertEquals(Cause.AS_EXPECTED, verdict.likeliest());
+        List<Cause> causes =
+                verdict.causes().stream().map(SiteVerdict.Likely::cause).toList();
+        assertFalse(causes.contains(Cause.VALVE_CLOSED) || causes.contains(Cause.METER_SCALE), causes::toString);
+    }
+
+    @Test
     void readings_that_no_cause_explains_are_not_explained() {
         SiteVerdict verdict = sheet.judge(readings(times(1.6), times(0.4)));
         assertFalse(verdict.explained());

@@ -113,6 +113,14 @@ class EstimateAndCommissionWordsTest {
     }
 
     @Test
+    void an_acceptance_grade_gives_the_tolerance_of_the_map() {
+        ErrorBudget errors = (ErrorBudget) run("readingErrors(grade: '2B', headMap: 2.percent)");
+        assertEquals(0.08, errors.of(Cause.POWER_MAP).relative());
+        assertEquals(0.02, errors.of(Cause.HEAD_MAP).relative());
+        refused(EstimateProblem.IMPOSSIBLE_ERROR, MADE + "readingErrors(grade: '4Z')");
+    }
+
+    @Test
     void what_was_read_decides_the_method() {
         assertEquals(
                 Method.POWER_AND_SPEED,
