@@ -72,6 +72,7 @@ import headrace.report.money.AppraisalReports;
 import headrace.report.money.CostReports;
 import headrace.report.money.RangeReport;
 import headrace.report.plant.DutyReports;
+import headrace.report.plant.ShortlistReport;
 import headrace.report.plant.StagingReports;
 import headrace.report.run.RunRecord;
 import headrace.report.run.RunReports;
@@ -82,6 +83,7 @@ import headrace.rule.index.CirculatorEnergyIndex;
 import headrace.rule.index.MinimumEfficiencyIndex;
 import headrace.rule.index.PumpEnergyIndex;
 import headrace.rule.window.MinimumHeadWindow;
+import headrace.selection.Shortlist;
 import headrace.trend.Drift;
 import headrace.trend.FaultTable;
 import headrace.trend.LoggedLoad;
@@ -171,6 +173,7 @@ public final class Reports {
             new Report<>(PowerSeries.class, CostReports::powers),
             new Report<>(Bill.class, CostReports::bill),
             new Report<>(PaybackRange.class, RangeReport::of),
+            new Report<>(Shortlist.class, ShortlistReport::of),
             new Report<>(Staging.class, StagingReports::staging),
             new Report<>(StagedRun.class, StagingReports::run),
             new Report<>(DutyPlan.class, DutyReports::plan),
