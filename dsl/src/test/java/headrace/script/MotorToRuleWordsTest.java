@@ -180,6 +180,9 @@ class MotorToRuleWordsTest {
         String variables = """
                 comparison = compare(set, year, price: 0.18.perKWh, laws: [fixedSpeed(design)])
                 set = pumpSet(curve, motor(7.5.kW, ie: 3, poles: 4), drive(7.5.kW), minimumSpeed: 10.percent)
+                loop = directReturn(water(20.degC), resistance(80.m3ph, 60.kPa), [
+                    branch('foyer', coil(40.m3ph, 25.kPa), controlValve(63.kv)),
+                    branch('attic', coil(40.m3ph, 25.kPa), controlValve(63.kv), main: pipe(40.m, steel: 100))])
                 """;
         for (Vocabulary.Entry word : words) {
             run(variables + word.example());
