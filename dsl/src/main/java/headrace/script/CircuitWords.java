@@ -8,6 +8,7 @@ import headrace.circuit.Demands;
 import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.Part;
 import headrace.circuit.part.coil.Coil;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.circuit.part.valve.PressureIndependentValve;
 import headrace.circuit.shape.Tap;
 import headrace.circuit.shape.TwoPipe;
@@ -51,7 +52,8 @@ public final class CircuitWords implements Words {
             "balancing valve",
             "pressure-independent valve",
             "check valve",
-            "bypass valve");
+            "bypass valve",
+            "minimum-flow valve");
 
     @Override
     public String subject() {
@@ -97,6 +99,9 @@ public final class CircuitWords implements Words {
     private static Stream<Flow> design(Part part) {
         if (part instanceof Coil coil) {
             return Stream.of(coil.design().flow());
+        }
+        if (part instanceof MinimumFlowValve valve) {
+            return Stream.of(valve.least());
         }
         return part instanceof PressureIndependentValve valve ? Stream.of(valve.set()) : Stream.empty();
     }
@@ -187,7 +192,7 @@ public final class CircuitWords implements Words {
     public static CircuitSolution flows(Map<String, ?> given, Object circuit, Object head) {
         Choices choices = Choices.of("flows", given, "load", "demands");
         Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of flows");
-        return loop.solve(demands(loop, choices), Closing.head(Wanted.head(head, "the head of flows")));
+        return LeastFlow.solve(loop, demands(loop, choices), Closing.head(Wanted.head(head, "the head of flows")));
     }
 
     /** Returns what is asked of a circuit: a share of all design flows, and single demands by the branch. */

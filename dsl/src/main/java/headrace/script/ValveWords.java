@@ -9,6 +9,7 @@ import headrace.circuit.part.valve.CheckValve;
 import headrace.circuit.part.valve.ControlValve;
 import headrace.circuit.part.valve.FixedValve;
 import headrace.circuit.part.valve.InstalledCharacteristic;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.circuit.part.valve.PressureIndependentValve;
 import headrace.circuit.part.valve.SettingTable;
 import headrace.problem.Nearest;
@@ -151,6 +152,19 @@ public final class ValveWords implements Words {
                 choices.text("name", "bypass valve"),
                 choices.quantity("opensAt", Pressure.KIND),
                 coefficient(open, "a bypass valve"));
+    }
+
+    /** Makes a minimum-flow valve. */
+    @Word(
+            help =
+                    "A valve that bypasses what the pump lacks of its least flow, by its flow coefficient when it is open."
+                            + " What passes it is load of the pump and of no use to anybody.",
+            example = "branch('bypass', minimumFlowValve(15.m3ph, 10.kv))")
+    public static MinimumFlowValve minimumFlowValve(Object least, Object open) {
+        return new MinimumFlowValve(
+                "minimum-flow valve",
+                Wanted.flow(least, "the least flow of minimumFlowValve"),
+                coefficient(open, "a minimum-flow valve"));
     }
 
     /** Says the authority of a valve. */

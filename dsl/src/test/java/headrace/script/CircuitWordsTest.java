@@ -154,6 +154,25 @@ class CircuitWordsTest {
         assertEquals(3, ring.branch("east").flow().toCubicMetresPerHour(), 1e-6);
     }
 
+    /** By hand: at 10 % load the two coils take 3.4 m³/h, so 11.6 of the 15 m³/h are bypassed; at full load none. */
+    @Test
+    void a_minimum_flow_valve_bypasses_what_the_pump_lacks() {
+        String loop = "loop = directReturn(water(12.degC), resistance(34.m3ph, 45.kPa), ["
+                + "branch('bypass', minimumFlowValve(15.m3ph, 16.kv)),"
+                + "branch('foyer', coil(16.m3ph, 25.kPa), controlValve(25.kv)),"
+                + "branch('attic', coil(18.m3ph, 30.kPa), controlValve(32.kv))]);";
+        CircuitSolution little = (CircuitSolution) Scripts.run(loop + "flows(loop, 14.m, load: 10.percent)");
+        assertEquals(15, little.flow().toCubicMetresPerHour(), 1e-6);
+        assertEquals(11.6, little.branch("bypass").flow().toCubicMetresPerHour(), 1e-6);
+        CircuitSolution full = (CircuitSolution) Scripts.run(loop + "flows(loop, 14.m)");
+        assertEquals(34, full.flow().toCubicMetresPerHour(), 1e-6);
+        assertEquals(0, full.branch("bypass").flow().si(), 0);
+        // a bypass too small for it passes what it can, and is said to be starved
+        CircuitSolution small =
+                (CircuitSolution) Scripts.run(loop.replace("16.kv", "2.kv") + "flows(loop, 14.m, load: 10.percent)");
+        assertEquals(List.of("bypass"), small.starvedBranches());
+    }
+
     @Test
     void a_branch_without_a_design_flow_is_refused_with_its_name() {
         String without = refused(ScriptProblem.MISSING_CHOICE, "branch('foyer', controlValve(25.kv))");
