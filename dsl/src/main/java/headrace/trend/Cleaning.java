@@ -147,24 +147,28 @@ final class Cleaning {
         log.changes().stream()
                 .filter(change -> change.kind() == Kind.TEXT_FOR_NUMBER)
                 .forEach(change -> listed.set(change.from().line(), change.lastLine() + 1));
-        double[][] columns = rows.values().values().toArray(double[][]::new);
-        Channel[] channels = rows.values().keySet().toArray(Channel[]::new);
-        for (int i = 0; i < rows.count(); i++) {
-            double sum = 0;
-            for (double[] column : columns) {
-                sum += column[i];
-            }
-            if (sum == sum || out[i]) {
-                continue;
-            }
-            out[i] = true;
-            for (int j = 0; j < columns.length && !listed.get(rows.lines()[i]); j++) {
-                if (Double.isNaN(columns[j][i])) {
-                    listing.add(Kind.EMPTY_CELL, channels[j].words(), place(i));
-                    break;
+        BitSet lacking = new BitSet();
+        for (double[] column : rows.values().values()) {
+            for (int i = 0; i < rows.count(); i++) {
+                if (column[i] != column[i]) {
+                    lacking.set(i);
                 }
             }
         }
+        lacking.stream().filter(i -> !out[i]).forEach(i -> {
+            out[i] = true;
+            if (!listed.get(rows.lines()[i])) {
+                listing.add(Kind.EMPTY_CELL, firstMissing(i).words(), place(i));
+            }
+        });
+    }
+
+    private Channel firstMissing(int row) {
+        return rows.values().entrySet().stream()
+                .filter(entry -> Double.isNaN(entry.getValue()[row]))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
     }
 
     private void impossible(Channel channel, CleaningRules.Range range) {
@@ -182,7 +186,7 @@ final class Cleaning {
         if (column == null) {
             return;
         }
-        int[] left = IntStream.range(0, rows.count()).filter(i -> !out[i]).toArray();
+        int[] left = left();
         for (int from = 0; from < left.length; ) {
             int end = from + 1;
             double value = column[left[from]];
@@ -219,8 +223,46 @@ final class Cleaning {
         listing.add(new Change(Kind.STUCK_READING, about, end - from, place(left[from]), rows.lines()[left[end - 1]]));
     }
 
+    private int[] left() {
+        int[] left = new int[rows.count()];
+        int count = 0;
+        for (int i = 0; i < out.length; i++) {
+            if (!out[i]) {
+                left[count++] = i;
+            }
+        }
+        return Arrays.copyOf(left, count);
+    }
+
+    /** Moves what is kept together, a stretch of rows at a time, since few rows are left out. */
     private TrendLog.Rows kept() {
-        int[] left = IntStream.range(0, rows.count()).filter(i -> !out[i]).toArray();
-        return moved(rows, left);
+        int count = 0;
+        for (boolean each : out) {
+            count += each ? 0 : 1;
+        }
+        long[] seconds = new long[count];
+        int[] lines = new int[count];
+        stretches(rows.seconds(), seconds);
+        stretches(rows.lines(), lines);
+        Map<Channel, double[]> values = new EnumMap<>(Channel.class);
+        for (Map.Entry<Channel, double[]> entry : rows.values().entrySet()) {
+            double[] kept = new double[count];
+            stretches(entry.getValue(), kept);
+            values.put(entry.getKey(), kept);
+        }
+        return new TrendLog.Rows(seconds, lines, values, count, rows.zone());
+    }
+
+    private void stretches(Object from, Object to) {
+        int filled = 0;
+        for (int i = 0; i < out.length; ) {
+            int end = i;
+            while (end < out.length && !out[end]) {
+                end++;
+            }
+            System.arraycopy(from, i, to, filled, end - i);
+            filled += end - i;
+            i = end + 1;
+        }
     }
 }

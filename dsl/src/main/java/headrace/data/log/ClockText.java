@@ -3,6 +3,9 @@ package headrace.data.log;
 import headrace.data.log.LogOptions.Dates;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -24,10 +27,14 @@ final class ClockText {
     private static final Pattern DOTTED = Pattern.compile("([0-9]{1,2})\\.([0-9]{1,2})\\.([0-9]{4})" + TIME);
     private static final Pattern SLASHED = Pattern.compile("([0-9]{1,2})/([0-9]{1,2})/([0-9]{4})" + TIME);
     private static final int DAY = 86_400;
+    private static final int SHORTEST = 17;
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.nativeOrder());
+    private static final VarHandle TWO = MethodHandles.byteArrayViewVarHandle(short[].class, ByteOrder.nativeOrder());
 
     private final Dates dates;
     private boolean zoned;
-    private int lastDate = -1;
+    private long lastYearAndMonth;
+    private short lastDayOfMonth;
     private long lastDay;
 
     ClockText(Dates dates) {
@@ -48,46 +55,60 @@ final class ClockText {
     long fast(LogBuffer buffer, byte separator) {
         byte[] b = buffer.bytes;
         int i = buffer.at;
-        if (buffer.end - i < 17 || b[i + 4] != '-' || b[i + 7] != '-' || b[i + 13] != ':') {
+        if (buffer.end - i < SHORTEST || !(sameDate(b, i) || date(b, i))) {
             return UNREADABLE;
         }
-        int date = (pair(b, i) * 100 + pair(b, i + 2)) * 10_000 + pair(b, i + 5) * 100 + pair(b, i + 8);
-        int minutes = pair(b, i + 11) * 60 + pair(b, i + 14);
-        int seconds = 0;
+        int hour = pair(b, i + 11);
+        int minute = pair(b, i + 14);
+        int second = 0;
         int end = i + 16;
         if (b[end] == ':') {
-            seconds = pair(b, end + 1);
+            second = pair(b, end + 1);
             end += 3;
         }
         boolean utc = b[end] == 'Z';
         end += utc ? 1 : 0;
-        boolean between = b[i + 10] == 'T' || b[i + 10] == ' ';
-        if (date < 0 || minutes < 0 || seconds < 0 || !between || !(b[end] == separator || LogBuffer.ends(b[end]))) {
-            return UNREADABLE;
-        }
-        if (pair(b, i + 11) > 23 || pair(b, i + 14) > 59 || seconds > 59 || !day(date)) {
+        boolean layout = (b[i + 10] == 'T' || b[i + 10] == ' ')
+                && b[i + 13] == ':'
+                && (b[end] == separator || LogBuffer.ends(b[end]));
+        if (!layout || (hour | minute | second | 23 - hour | 59 - minute | 59 - second) < 0) {
             return UNREADABLE;
         }
         zoned = utc;
         buffer.at = end;
-        return lastDay * DAY + minutes * 60L + seconds;
+        return lastDay * DAY + hour * 3600L + minute * 60L + second;
     }
 
-    /** Returns two digits as a number, or a number far below 0 if they are none. */
+    /** Most rows have the date of the row before, letter by letter. */
+    private boolean sameDate(byte[] b, int i) {
+        return (long) EIGHT.get(b, i) == lastYearAndMonth && (short) TWO.get(b, i + 8) == lastDayOfMonth;
+    }
+
+    private boolean date(byte[] b, int i) {
+        int century = pair(b, i);
+        int year = pair(b, i + 2);
+        int month = pair(b, i + 5);
+        int day = pair(b, i + 8);
+        boolean layout = b[i + 4] == '-' && b[i + 7] == '-' && (century | year | month | day) >= 0;
+        if (!layout || !day(century * 100 + year, month, day)) {
+            return false;
+        }
+        lastYearAndMonth = (long) EIGHT.get(b, i);
+        lastDayOfMonth = (short) TWO.get(b, i + 8);
+        return true;
+    }
+
+    /** Returns two digits as a number, or −1 if they are none. */
     private static int pair(byte[] b, int i) {
         int tens = b[i] - '0';
         int ones = b[i + 1] - '0';
-        return (tens | ones | 9 - tens | 9 - ones) < 0 ? -100_000_000 : tens * 10 + ones;
+        return (tens | ones | 9 - tens | 9 - ones) < 0 ? -1 : tens * 10 + ones;
     }
 
-    /** Finds the day of a date such as 20260302, and returns whether there is such a date. */
-    private boolean day(int date) {
-        if (date == lastDate) {
-            return true;
-        }
+    /** Finds a day, and returns whether there is such a date. */
+    private boolean day(int year, int month, int day) {
         try {
-            lastDay = LocalDate.of(date / 10_000, date / 100 % 100, date % 100).toEpochDay();
-            lastDate = date;
+            lastDay = LocalDate.of(year, month, day).toEpochDay();
             return true;
         } catch (DateTimeException e) {
             return false;

@@ -17,10 +17,13 @@ import java.security.MessageDigest;
 final class LogBuffer {
     private static final int SIZE = 1 << 20;
 
+    /** The longest time in its usual layout may be looked at past the end. */
+    private static final int SLACK = 32;
+
     /** No row of a log is longer; one that is has lost a quotation mark. */
     private static final int LONGEST_ROW = 1 << 16;
 
-    final byte[] bytes = new byte[SIZE + 1];
+    final byte[] bytes = new byte[SIZE + SLACK];
     int at;
     int end;
     int line = 1;
