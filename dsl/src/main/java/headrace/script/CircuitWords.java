@@ -5,6 +5,7 @@ import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
+import headrace.circuit.LeastFlow;
 import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.Part;
 import headrace.circuit.part.coil.Coil;
