@@ -426,6 +426,14 @@ public final class PumpCurve implements Traced {
         return seen.map().powerStops(s * seen.ratio(), seen.range());
     }
 
+    /**
+     * Returns whether every speed is the tested one at another scale, so that the shaft power turns at flows in
+     * proportion to speed; not where viscosity is corrected.
+     */
+    public boolean isSimilarAtAllSpeeds() {
+        return seen.map() instanceof SimilarityMap;
+    }
+
     /** Returns the stretches of this curve, by flow, over each of which the shaft power only rises or only falls. */
     public List<PowerStretch> powerStretches() {
         return PowerStretch.of(seen);

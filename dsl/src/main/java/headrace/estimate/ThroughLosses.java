@@ -37,6 +37,7 @@ public final class ThroughLosses implements PowerMap {
     private final PumpCurve curve;
     private final DriveTrain train;
     private final double ofRated;
+    private final double[] stopsAtOne;
     private Scratch scratch = new Scratch(0);
 
     private ThroughLosses(PumpSet set, MapFactors factors, String how) {
@@ -46,6 +47,7 @@ public final class ThroughLosses implements PowerMap {
         this.curve = set.curve();
         this.train = set.driveTrain();
         this.ofRated = curve.speed().si() / set.ratedSpeed().si();
+        this.stopsAtOne = curve.isSimilarAtAllSpeeds() ? curve.powerStopsAt(1) : null;
     }
 
     /** Returns the map of a pump set. */
@@ -139,7 +141,14 @@ public final class ThroughLosses implements PowerMap {
 
     @Override
     public double[] powerStops(double s) {
-        return curve.powerStopsAt(s);
+        if (stopsAtOne == null) {
+            return curve.powerStopsAt(s);
+        }
+        double[] stops = stopsAtOne.clone();
+        for (int i = 0; i < stops.length; i++) {
+            stops[i] *= s;
+        }
+        return stops;
     }
 
     @Override
