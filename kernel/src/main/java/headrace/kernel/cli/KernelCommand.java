@@ -1,5 +1,7 @@
 package headrace.kernel.cli;
 
+import headrace.kernel.history.History;
+import headrace.kernel.history.HistoryFolder;
 import headrace.kernel.message.Identity;
 import headrace.kernel.server.Kernel;
 import headrace.kernel.session.Language;
@@ -102,12 +104,19 @@ final class KernelCommand implements Callable<Integer> {
         CompletableFuture<Session> session = new CompletableFuture<>();
         inBackground("session", () -> ready(session, language));
         inBackground("grammar", KernelCommand::readyGrammar);
-        Kernel kernel = new Kernel(ConnectionFile.read(connection), identity(language), System.err);
+        Kernel kernel = new Kernel(ConnectionFile.read(connection), identity(language), history(), System.err);
         kernel.endWhen(Starter.gone(System.getenv()));
         Signals.on("INT", kernel::interrupt);
         Signals.on("TERM", kernel::end);
         kernel.serve(session::join);
         return ExitCode.DONE;
+    }
+
+    private static History history() {
+        return HistoryFolder.ofUser(
+                        System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")))
+                .map(folder -> History.in(folder, complaint -> System.err.println("headrace: " + complaint)))
+                .orElseGet(History::none);
     }
 
     private static void inBackground(String name, Runnable work) {

@@ -2,6 +2,7 @@ package headrace.kernel.handler;
 
 import headrace.kernel.comm.Comms;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.history.History;
 import headrace.kernel.message.Event;
 import headrace.kernel.message.Fault;
 import headrace.kernel.message.Reply;
@@ -25,15 +26,18 @@ import java.util.function.Supplier;
 public final class ExecuteHandler implements Handler<Request.Execute> {
     private final Supplier<Session> session;
 
+    private final History history;
     private final Comms comms;
 
     /**
      * Creates a handler that runs cells in this session.
      *
+     * @param history keeps them for later sessions
      * @param comms what the cells open or tell goes out as caused by them
      */
-    public ExecuteHandler(Supplier<Session> session, Comms comms) {
+    public ExecuteHandler(Supplier<Session> session, History history, Comms comms) {
         this.session = session;
+        this.history = history;
         this.comms = comms;
     }
 
@@ -51,7 +55,13 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
         int count = running.count() + (request.storeHistory() ? 1 : 0);
         heard.publish(new Event.Input(request.code(), count));
 
-        Outcome outcome = running.run(request.code(), request.storeHistory(), heard);
+        Outcome outcome = running.run(request.code(), request.storeHistory(), discreet(heard));
+        if (request.storeHistory()) {
+            history.keep(
+                    count,
+                    request.code(),
+                    outcome instanceof Outcome.Value value ? value.bundle().text() : "");
+        }
 
         if (outcome instanceof Outcome.Failed failed) {
             Fault fault = fault(failed.fault());
@@ -62,6 +72,34 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
             heard.publish(new Event.Result(value.bundle(), count));
         }
         return new Reply.Executed(count, expressions(request, running, heard), Optional.empty());
+    }
+
+    /** Lets the history know when the cell asks for something secret. */
+    private Publisher discreet(Publisher heard) {
+        return new Publisher() {
+            @Override
+            public void publish(Event event) {
+                heard.publish(event);
+            }
+
+            @Override
+            public void print(String text) {
+                heard.print(text);
+            }
+
+            @Override
+            public void printError(String text) {
+                heard.printError(text);
+            }
+
+            @Override
+            public Optional<String> ask(String prompt, boolean secret) {
+                if (secret) {
+                    history.secretAsked();
+                }
+                return heard.ask(prompt, secret);
+            }
+        };
     }
 
     private Reply explain(String word, Request.Execute request, Publisher heard) {

@@ -11,6 +11,7 @@ import headrace.kernel.handler.InterruptHandler;
 import headrace.kernel.handler.IsCompleteHandler;
 import headrace.kernel.handler.KernelInfoHandler;
 import headrace.kernel.handler.ShutdownHandler;
+import headrace.kernel.history.History;
 import headrace.kernel.message.Comm;
 import headrace.kernel.message.Event;
 import headrace.kernel.message.Header;
@@ -46,6 +47,7 @@ public final class Kernel {
     private final Questions questions;
     private final Author author = new Author();
     private final Comms comms = new Comms();
+    private final History history;
     private final CompletableFuture<Session> session = new CompletableFuture<>();
     private final CountDownLatch ending = new CountDownLatch(1);
     private final ScheduledExecutorService clock = clock();
@@ -57,9 +59,11 @@ public final class Kernel {
      * Creates a kernel that listens where the file says, but does not answer yet.
      *
      * @param identity what it says of itself
+     * @param history has the cells of earlier sessions and keeps those of this one
      * @param err where it tells what goes wrong
      */
-    public Kernel(ConnectionFile file, Identity identity, PrintStream err) {
+    public Kernel(ConnectionFile file, Identity identity, History history, PrintStream err) {
+        this.history = history;
         Log log = new Log(err);
         sockets = Sockets.open(file);
         courier = new Courier(sockets.channels(), file, log);
@@ -87,6 +91,7 @@ public final class Kernel {
         questions.cancel();
         lanes.cells().finish(PATIENCE);
         startedSession().ifPresent(Session::close);
+        history.close();
         clock.shutdownNow();
         courier.finish();
         sockets.end();
@@ -164,11 +169,11 @@ public final class Kernel {
                 new Reply.Connect(ports.shell(), ports.iopub(), ports.stdin(), ports.control(), ports.heartbeat());
         return new Handlers()
                 .with(Request.KernelInfo.class, new KernelInfoHandler(identity))
-                .with(Request.Execute.class, new ExecuteHandler(this::session, comms))
+                .with(Request.Execute.class, new ExecuteHandler(this::session, history, comms))
                 .with(Request.Complete.class, new CompleteHandler(this::session))
                 .with(Request.Inspect.class, new InspectHandler(this::session))
                 .with(Request.IsComplete.class, new IsCompleteHandler(this::session))
-                .with(Request.History.class, new HistoryHandler(this::session))
+                .with(Request.History.class, new HistoryHandler(this::session, history))
                 .with(Comm.Open.class, pairs)
                 .with(Comm.Data.class, pairs)
                 .with(Comm.Close.class, pairs)

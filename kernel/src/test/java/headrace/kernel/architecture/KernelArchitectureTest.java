@@ -38,14 +38,15 @@ class KernelArchitectureTest {
             row("terminal", "session display", "org.jline..").calculations("report", "chart", "script"),
             row("message", "display"),
             row("comm", "message"),
-            row("handler", "comm message session display").calculations("problem"),
+            row("history", "", JSON),
+            row("handler", "comm history message session display").calculations("problem"),
             row("wire", "message display", JSON).calculations("problem"),
-            row("server", "wire handler comm message session", SOCKETS).calculations("problem", "work"),
+            row("server", "wire handler comm history message session", SOCKETS).calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
             row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
             row(
                             "cli",
-                            "server wire message headless terminal install selfcheck session display",
+                            "server history wire message headless terminal install selfcheck session display",
                             "picocli..",
                             "org.jline..")
                     .calculations("problem"));

@@ -1,6 +1,7 @@
 package headrace.kernel.server;
 
 import com.google.gson.Gson;
+import headrace.kernel.history.History;
 import headrace.kernel.message.Identity;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
@@ -29,8 +30,9 @@ final class Served implements AutoCloseable {
     private final Thread thread;
     private final FrontEnd frontEnd;
 
-    private Served(Supplier<Session> maker) {
-        kernel = new Kernel(connectionFile(ports, key), identity(), new PrintStream(log, true, StandardCharsets.UTF_8));
+    private Served(Supplier<Session> maker, History history) {
+        PrintStream err = new PrintStream(log, true, StandardCharsets.UTF_8);
+        kernel = new Kernel(connectionFile(ports, key), identity(), history, err);
         thread = new Thread(() -> serve(maker));
         thread.start();
         frontEnd = new FrontEnd(ADDRESS, ports, key);
@@ -46,12 +48,17 @@ final class Served implements AutoCloseable {
 
     /** Serves a session whose cells are Groovy. */
     static Served groovy() {
-        return new Served(GroovySession::new);
+        return new Served(GroovySession::new, History.none());
     }
 
     /** Serves this session. */
     static Served session(Supplier<Session> maker) {
-        return new Served(maker);
+        return new Served(maker, History.none());
+    }
+
+    /** Serves this session with a history. */
+    static Served session(Supplier<Session> maker, History history) {
+        return new Served(maker, history);
     }
 
     FrontEnd frontEnd() {

@@ -1,0 +1,2 @@
+/** The cells of earlier sessions, kept in files of the user's. */
+package headrace.kernel.history;
