@@ -1,5 +1,7 @@
 package headrace.kernel.install;
 
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
 import headrace.problem.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -120,6 +123,25 @@ public final class Installation {
             return works;
         } catch (IOException e) {
             throw notWritable(e);
+        }
+    }
+
+    /** Returns the command by which front ends start the kernel, if it is known and its description can be read. */
+    public Optional<List<String>> known() {
+        try {
+            String description = Files.readString(folder.resolve("kernel.json"));
+            List<String> command = new ArrayList<>();
+            JsonParser.parseString(description)
+                    .getAsJsonObject()
+                    .getAsJsonArray("argv")
+                    .forEach(argument -> command.add(argument.getAsString()));
+            return command.isEmpty() ? Optional.empty() : Optional.of(command);
+        } catch (IOException
+                | JsonParseException
+                | IllegalStateException
+                | UnsupportedOperationException
+                | NullPointerException unreadable) {
+            return Optional.empty();
         }
     }
 

@@ -2,15 +2,8 @@ package headrace.kernel.selfcheck;
 
 import headrace.kernel.wire.ConnectionFile;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.ServerSocket;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
 /** A first visit to a kernel: some cells and questions as most notebooks begin, and the end. */
@@ -18,11 +11,9 @@ public final class Rehearsal {
     /** The last cell, which is to fail. */
     static final String MISTAKE = "throw new IllegalStateException('rehearsed')";
 
-    private static final int PATIENCE_SECONDS = 120;
-
     private Rehearsal() {}
 
-    private static final String PUMP_TEST = """
+    static final String PUMP_TEST = """
             # name: Rehearsal
             # speed: 1450 rpm
             # source: invented, on H = 20 m - 0.001 m/(m3/h)2 Q2 and P = 1 kW + 0.03 kW/(m3/h) Q
@@ -70,26 +61,10 @@ public final class Rehearsal {
      * @return whether it answered everything and ended well
      */
     public static boolean play(List<String> command, List<String> cells) throws IOException, InterruptedException {
-        Path file = Files.createTempFile("rehearsal", ".json");
-        Files.writeString(file, connection());
-        Process kernel = started(command, file);
-        try {
-            boolean answered = visit(ConnectionFile.read(file), cells, kernel::isAlive);
-            return kernel.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) && answered && kernel.exitValue() == 0;
-        } finally {
-            kernel.destroyForcibly();
-            Files.deleteIfExists(file);
+        try (Visited kernel = Visited.start(command)) {
+            boolean answered = visit(kernel.connection(), cells, kernel::isAlive);
+            return kernel.ends() && answered;
         }
-    }
-
-    private static Process started(List<String> command, Path file) throws IOException {
-        List<String> filled = command.stream()
-                .map(argument -> argument.replace("{connection_file}", file.toString()))
-                .toList();
-        return new ProcessBuilder(filled)
-                .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
     }
 
     private static boolean visit(ConnectionFile file, List<String> cells, BooleanSupplier alive) {
@@ -103,29 +78,5 @@ public final class Rehearsal {
             }
             return answered;
         }
-    }
-
-    private static String connection() throws IOException {
-        List<ServerSocket> held = new ArrayList<>();
-        StringBuilder file = new StringBuilder("{");
-        try {
-            for (String name : List.of("shell_port", "iopub_port", "stdin_port", "control_port", "hb_port")) {
-                ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
-                held.add(socket);
-                file.append('"')
-                        .append(name)
-                        .append("\":")
-                        .append(socket.getLocalPort())
-                        .append(',');
-            }
-        } finally {
-            for (ServerSocket socket : held) {
-                socket.close();
-            }
-        }
-        return file.append("\"ip\":\"127.0.0.1\",\"key\":\"")
-                .append(UUID.randomUUID())
-                .append("\"}")
-                .toString();
     }
 }

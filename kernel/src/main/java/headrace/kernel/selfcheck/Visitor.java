@@ -3,6 +3,7 @@ package headrace.kernel.selfcheck;
 import headrace.kernel.wire.Author;
 import headrace.kernel.wire.ConnectionFile;
 import headrace.kernel.wire.Frames;
+import headrace.kernel.wire.Heard;
 import headrace.kernel.wire.Outgoing;
 import headrace.kernel.wire.Rejected;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
 
@@ -23,6 +25,7 @@ final class Visitor implements AutoCloseable {
     private final ZMQ.Context context = ZMQ.context(1);
     private final BooleanSupplier alive;
     private final ZMQ.Socket shell;
+    private final ZMQ.Socket control;
     private final ZMQ.Socket iopub;
     private final ZMQ.Socket heartbeat;
 
@@ -35,6 +38,7 @@ final class Visitor implements AutoCloseable {
         this.alive = alive;
         frames = new Frames(file.signature());
         shell = connected(SocketType.DEALER, file.address() + ":" + file.ports().shell());
+        control = connected(SocketType.DEALER, file.address() + ":" + file.ports().control());
         iopub = connected(SocketType.SUB, file.address() + ":" + file.ports().iopub());
         iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
         heartbeat =
@@ -49,22 +53,102 @@ final class Visitor implements AutoCloseable {
         return socket;
     }
 
+    /** A request's reply and what was published for it until it was over; less, if the kernel fell silent. */
+    record Told(Map<String, Object> reply, List<Heard> events) {
+        boolean says(String name, Object value) {
+            return value.equals(reply.get(name));
+        }
+
+        /** Returns everything that was said in a field of the events of a kind. */
+        String all(String type, String field) {
+            return events.stream()
+                    .filter(event -> event.type().equals(type))
+                    .map(event -> String.valueOf(event.content().get(field)))
+                    .collect(Collectors.joining());
+        }
+    }
+
     /**
      * Asks, and waits for the answer.
      *
      * @return whether one came in time
      */
     boolean ask(String type, Map<String, ?> content) {
-        Outgoing request = author.request(type, content);
-        send(frames.write(request));
+        return !answer(shell, sent(shell, type, content)).isEmpty();
+    }
+
+    /** Asks over the channel of urgent requests, and waits for the answer. */
+    boolean command(String type) {
+        return !answer(control, sent(control, type, Map.of())).isEmpty();
+    }
+
+    /** Sends a request, and returns its identity. */
+    String begin(String type, Map<String, ?> content) {
+        return sent(shell, type, content);
+    }
+
+    /** Runs a cell. */
+    Told run(String code) {
+        return told(begin("execute_request", Map.of("code", code, "allow_stdin", false)));
+    }
+
+    /** Waits until a request is over. */
+    Told told(String request) {
+        Map<String, Object> reply = answer(shell, request);
+        return new Told(reply, reply.isEmpty() ? List.of() : until(request, "idle"));
+    }
+
+    /** Waits until a request has printed something, and returns whether it did. */
+    boolean prints(String request) {
+        return until(request, "").stream().anyMatch(event -> event.type().equals("stream"));
+    }
+
+    /** Returns the events of a request until it has this status or, if that is empty, prints. */
+    private List<Heard> until(String request, String status) {
+        List<Heard> events = new ArrayList<>();
         while (true) {
-            List<byte[]> answer = received(shell);
-            if (answer.isEmpty()) {
-                return false;
+            List<byte[]> message = received(iopub);
+            if (message.isEmpty()) {
+                return events;
             }
             try {
-                if (frames.read(answer).cause().equals(request.id())) {
-                    return true;
+                Heard event = frames.hear(message);
+                if (!event.cause().equals(request)) {
+                    continue;
+                }
+                events.add(event);
+                boolean last = status.isEmpty()
+                        ? event.type().equals("stream")
+                        : status.equals(event.content().get("execution_state"));
+                if (last) {
+                    return events;
+                }
+            } catch (Rejected notOurs) {
+                continue;
+            }
+        }
+    }
+
+    private String sent(ZMQ.Socket socket, String type, Map<String, ?> content) {
+        Outgoing request = author.request(type, content);
+        List<byte[]> message = frames.write(request);
+        for (int i = 0; i < message.size(); i++) {
+            socket.send(message.get(i), i < message.size() - 1 ? ZMQ.SNDMORE : 0);
+        }
+        return request.id();
+    }
+
+    /** Returns the content of the answer, empty if none came in time. */
+    private Map<String, Object> answer(ZMQ.Socket socket, String request) {
+        while (true) {
+            List<byte[]> answer = received(socket);
+            if (answer.isEmpty()) {
+                return Map.of();
+            }
+            try {
+                Heard heard = frames.hear(answer);
+                if (heard.cause().equals(request)) {
+                    return heard.content();
                 }
             } catch (Rejected notOurs) {
                 continue;
@@ -76,12 +160,6 @@ final class Visitor implements AutoCloseable {
     boolean beats() {
         heartbeat.send("beat");
         return !received(heartbeat).isEmpty();
-    }
-
-    private void send(List<byte[]> message) {
-        for (int i = 0; i < message.size(); i++) {
-            shell.send(message.get(i), i < message.size() - 1 ? ZMQ.SNDMORE : 0);
-        }
     }
 
     /** Returns the frames of a message, none if the kernel is gone or stays mute. */
@@ -101,7 +179,7 @@ final class Visitor implements AutoCloseable {
 
     @Override
     public void close() {
-        List.of(shell, iopub, heartbeat).forEach(ZMQ.Socket::close);
+        List.of(shell, control, iopub, heartbeat).forEach(ZMQ.Socket::close);
         context.term();
     }
 }

@@ -46,6 +46,23 @@ public final class Frames {
         }
     }
 
+    /** Returns what a kernel's message says, for who listens to one as a front end does. */
+    public Heard hear(List<byte[]> frames) throws Rejected {
+        int first = delimiter(frames) + 2;
+        if (first < 2 || frames.size() < first + PARTS) {
+            throw new Rejected(Rejected.Reason.INCOMPLETE);
+        }
+        List<byte[]> parts = frames.subList(first, first + PARTS);
+        check(frames.get(first - 1), parts);
+        try {
+            Fields header = new Fields(Json.object(parts.get(0)));
+            Fields parent = new Fields(Json.object(parts.get(1)));
+            return new Heard(header.text("msg_type"), parent.text("msg_id", ""), Json.object(parts.get(3)));
+        } catch (IOException | IllegalArgumentException | StackOverflowError garbled) {
+            throw new Rejected(Rejected.Reason.GARBLED);
+        }
+    }
+
     /** Returns the frames of a message. */
     public List<byte[]> write(Outgoing message) {
         List<byte[]> frames = new ArrayList<>(message.route());
