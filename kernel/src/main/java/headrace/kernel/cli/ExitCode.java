@@ -20,6 +20,9 @@ final class ExitCode {
     /** The kernel cannot listen where the front end wants it to. 5 is the launcher's, for a missing JDK. */
     static final int PORT_TAKEN = 6;
 
+    /** The installed kernel does not work as it should. */
+    static final int NOT_WELL = 7;
+
     /** A defect of this program. */
     static final int DEFECT = 70;
 

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             ShellCommand.class,
             InstallCommand.class,
             UninstallCommand.class,
+            CheckCommand.class,
             KernelCommand.class,
             HelpCommand.class
         })

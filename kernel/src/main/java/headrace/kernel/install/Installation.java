@@ -140,6 +140,7 @@ public final class Installation {
                 | JsonParseException
                 | IllegalStateException
                 | UnsupportedOperationException
+                | ClassCastException
                 | NullPointerException unreadable) {
             return Optional.empty();
         }

@@ -70,8 +70,9 @@ final class Visited implements AutoCloseable {
 
     /** Returns the last lines that the process has printed. */
     List<String> lastLines(int most) throws IOException {
-        List<String> lines =
-                new String(Files.readAllBytes(printed), StandardCharsets.UTF_8).lines().toList();
+        List<String> lines = new String(Files.readAllBytes(printed), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         return lines.subList(Math.max(0, lines.size() - most), lines.size());
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
@@ -38,7 +39,8 @@ final class Visitor implements AutoCloseable {
         this.alive = alive;
         frames = new Frames(file.signature());
         shell = connected(SocketType.DEALER, file.address() + ":" + file.ports().shell());
-        control = connected(SocketType.DEALER, file.address() + ":" + file.ports().control());
+        control =
+                connected(SocketType.DEALER, file.address() + ":" + file.ports().control());
         iopub = connected(SocketType.SUB, file.address() + ":" + file.ports().iopub());
         iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
         heartbeat =
@@ -95,16 +97,17 @@ final class Visitor implements AutoCloseable {
     /** Waits until a request is over. */
     Told told(String request) {
         Map<String, Object> reply = answer(shell, request);
-        return new Told(reply, reply.isEmpty() ? List.of() : until(request, "idle"));
+        return new Told(reply, reply.isEmpty() ? List.of() : until(request, event -> false));
     }
 
     /** Waits until a request has printed something, and returns whether it did. */
     boolean prints(String request) {
-        return until(request, "").stream().anyMatch(event -> event.type().equals("stream"));
+        Predicate<Heard> printing = event -> event.type().equals("stream");
+        return until(request, printing).stream().anyMatch(printing);
     }
 
-    /** Returns the events of a request until it has this status or, if that is empty, prints. */
-    private List<Heard> until(String request, String status) {
+    /** Returns the events of a request until one of this kind, or the end of the request. */
+    private List<Heard> until(String request, Predicate<Heard> last) {
         List<Heard> events = new ArrayList<>();
         while (true) {
             List<byte[]> message = received(iopub);
@@ -117,10 +120,7 @@ final class Visitor implements AutoCloseable {
                     continue;
                 }
                 events.add(event);
-                boolean last = status.isEmpty()
-                        ? event.type().equals("stream")
-                        : status.equals(event.content().get("execution_state"));
-                if (last) {
+                if (last.test(event) || "idle".equals(event.content().get("execution_state"))) {
                     return events;
                 }
             } catch (Rejected notOurs) {
