@@ -150,6 +150,16 @@ final class CircuitNetwork {
         return beyond[i];
     }
 
+    /** Returns the branch to which a link belongs. */
+    int branchOf(int link) {
+        for (int i = 0; i < beyond.length; i++) {
+            if (beyond[i] == link) {
+                return i;
+            }
+        }
+        return link;
+    }
+
     /** Returns the law of that link when another flow is held. */
     LinkLaw beyondFor(int i, double held) {
         return beyondLaw(i, held);

@@ -35,7 +35,7 @@ record CircuitRefusals(Circuit circuit) {
                 "Give the law a minimum head above 0");
     }
 
-    Refusal noMeeting(Scan scan) {
+    Refusal noMeeting(Scan scan, List<String> starved) {
         double off = scan.offAtLast();
         String side = off < 0 ? "more than stands at the pump" : "less than stands at the pump";
         return new Refusal(
@@ -44,7 +44,8 @@ record CircuitRefusals(Circuit circuit) {
                 "At each of " + scan.looked() + " heads from 0 to " + Head.metres(scan.to()) + " the law asks for "
                         + side
                         + ", by " + Head.metres(Math.abs(scan.offAtFirst())) + " at the first and "
-                        + Head.metres(Math.abs(off)) + " at the last",
+                        + Head.metres(Math.abs(off)) + " at the last"
+                        + (starved.isEmpty() ? "" : ", where '" + starved.get(0) + "' still gets too little"),
                 off < 0
                         ? "Let the law rise less steeply than the circuit, or ask for what the circuit can be given"
                         : "Let the law ask for more head");

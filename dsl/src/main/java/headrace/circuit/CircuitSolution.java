@@ -37,7 +37,7 @@ import java.util.Optional;
  * @param head the head at the pump
  * @param branches how each branch stands, in the order of the circuit
  * @param heads the head at each junction
- * @param residuals how exactly the equations hold
+ * @param residuals how exactly the equations hold; the worst link is the place of a branch in the circuit
  * @param iterations how many linear systems were solved
  * @param converged whether the equations hold
  * @param notes starved branches, limits of parts that were touched
@@ -77,10 +77,19 @@ public record CircuitSolution(
                 Head.metres(found.pump().metres()),
                 states,
                 heads,
-                found.residuals(),
+                residuals(compiled, found.residuals()),
                 found.iterations(),
                 found.converged(),
                 CircuitNotes.of(circuit, states));
+    }
+
+    /** The worst link as a branch. */
+    private static NetworkSolution.Residuals residuals(CircuitNetwork compiled, NetworkSolution.Residuals off) {
+        return new NetworkSolution.Residuals(
+                off.energyMetres(),
+                compiled.branchOf(off.worstLink()),
+                off.massCubicMetresPerSecond(),
+                off.closingMetres());
     }
 
     private static BranchState state(CircuitNetwork compiled, int i, double asked, NetworkSolution found) {
@@ -154,8 +163,7 @@ public record CircuitSolution(
 
     /** Returns the name of the branch whose law is met least exactly. */
     public String worstBranch() {
-        int worst = residuals.worstLink();
-        return circuit.branches().get(Math.min(worst, branches.size() - 1)).name();
+        return circuit.branches().get(residuals.worstLink()).name();
     }
 
     @Override

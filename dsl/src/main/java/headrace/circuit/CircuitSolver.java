@@ -127,7 +127,9 @@ public final class CircuitSolver implements ClosingPlace {
         }
         Scan scan = solver.scan(law, FURTHEST * solver.network().scale().metres());
         if (scan.heads().isEmpty()) {
-            throw refusals.noMeeting(scan);
+            NetworkSolution furthest = solver.solve(ClosingLaw.constant(scan.to()));
+            CircuitSolution there = CircuitSolution.of(compiled, asked, demands, furthest);
+            throw refusals.noMeeting(scan, there.starvedBranches());
         }
         NetworkSolution found = solver.solve(ClosingLaw.constant(scan.heads().get(0)));
         if (!found.converged()) {

@@ -23,6 +23,7 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Length;
 import headrace.units.Pressure;
+import headrace.units.Ratio;
 import headrace.units.Speed;
 import headrace.units.Temperature;
 import java.util.List;
@@ -238,6 +239,40 @@ class CircuitLawTest {
                         Pipe.of("pipe", Length.millimetres(52.5), Length.millimetres(0.045), Length.metres(50))));
         CircuitSolution solution = circuit.solve(Closing.head(WATER.headOf(Pressure.pascals(6877.511))));
         assertEquals(6, solution.flow().toCubicMetresPerHour(), 2e-5);
+    }
+
+    @Test
+    void a_branch_that_no_head_can_feed_is_named() {
+        // the check valve before it stands the wrong way round
+        Part check = new Part() {
+            @Override
+            public String name() {
+                return "check valve";
+            }
+
+            @Override
+            public Passage passage() {
+                return Passage.FORWARD;
+            }
+
+            @Override
+            public LinkLaw in(Liquid liquid) {
+                return new SquareLaw(1e5);
+            }
+        };
+        Circuit circuit = Circuit.of(
+                WATER,
+                "out",
+                "in",
+                Branch.terminal("near", "out", "in", Flow.litresPerSecond(1), new Loss("coil", 3)),
+                Branch.of("riser", "top", "out", check),
+                Branch.terminal("attic", "top", "in", Flow.litresPerSecond(1), new Loss("coil", 3)));
+        Refusal refusal = assertThrows(Refusal.class, () -> circuit.solve(Closing.neediestValve(Ratio.percent(90))));
+        assertEquals(CircuitProblem.LAW_MISSES_CIRCUIT, refusal.problem());
+        assertTrue(refusal.getMessage().contains("'attic' still gets too little"), refusal.getMessage());
+        CircuitSolution solution = circuit.solve(Closing.head(Head.metres(10)));
+        assertTrue(solution.notes().has(CircuitProblem.BRANCH_NOT_FED));
+        assertEquals(0, solution.branch("attic").flow().si());
     }
 
     @Test
