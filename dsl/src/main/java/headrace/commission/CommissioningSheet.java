@@ -6,6 +6,7 @@ import headrace.estimate.ExpectedReading;
 import headrace.estimate.FlowEstimator;
 import headrace.estimate.PowerMap;
 import headrace.estimate.Spread;
+import headrace.operation.limit.DeadHead;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -42,12 +43,14 @@ public final class CommissioningSheet implements Traced {
     private final Duty duty;
     private final Speed dutySpeed;
     private final List<Row> rows;
+    private final DeadHead deadHead;
 
-    private CommissioningSheet(FlowEstimator estimator, Duty duty, Speed dutySpeed, List<Row> rows) {
+    private CommissioningSheet(FlowEstimator estimator, Duty duty, Speed dutySpeed, List<Row> rows, DeadHead deadHead) {
         this.estimator = estimator;
         this.duty = duty;
         this.dutySpeed = dutySpeed;
         this.rows = List.copyOf(rows);
+        this.deadHead = deadHead;
     }
 
     /**
@@ -102,7 +105,7 @@ public final class CommissioningSheet implements Traced {
         if (rows.isEmpty()) {
             throw impossible("no speeds", "one speed at least");
         }
-        return new CommissioningSheet(estimator, duty, atDuty, rows);
+        return new CommissioningSheet(estimator, duty, atDuty, rows, null);
     }
 
     private static Row row(FlowEstimator estimator, Duty duty, Speed atDuty, Speed speed) {
@@ -176,6 +179,18 @@ public final class CommissioningSheet implements Traced {
         return 0.5 * (from + to);
     }
 
+    /** Returns this sheet with the time in which the pump heats its filling against a closed valve. */
+    public CommissioningSheet with(DeadHead time) {
+        return new CommissioningSheet(estimator, duty, dutySpeed, rows, time);
+    }
+
+    /**
+     * Returns the time in which the pump heats its filling against a closed valve, if it was given; never a permission.
+     */
+    public Optional<DeadHead> deadHead() {
+        return Optional.ofNullable(deadHead);
+    }
+
     /** Returns what readings say. */
     public SiteVerdict judge(List<SiteReading> readings) {
         return SiteVerdict.of(this, readings);
@@ -209,7 +224,7 @@ public final class CommissioningSheet implements Traced {
     /** A sheet is there to calibrate by: that the map is not yet calibrated is no news. */
     @Override
     public Notes notes() {
-        Notes notes = Notes.NONE;
+        Notes notes = deadHead == null ? Notes.NONE : deadHead.notes();
         for (var note : estimator.notes()) {
             if (note.problem() != EstimateProblem.NOT_CALIBRATED) {
                 notes = notes.and(Notes.of(note));

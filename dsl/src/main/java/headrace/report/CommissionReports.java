@@ -22,6 +22,7 @@ final class CommissionReports {
                         "Read at each speed, in this order: head and wire power with the circuit open, then for as short a"
                                 + " time as it takes against a closed valve, watched.")
                 .fact("design duty", sheet.duty() + " at " + sheet.dutySpeed())
+                .fact("against a closed valve", sheet.deadHead().map(time -> time + ", at " + time.speed()))
                 .table(expected(sheet, true))
                 .table(expected(sheet, false))
                 .line("If the wire power does not change when a valve is opened, the flow did not change.")

@@ -4,10 +4,12 @@ import headrace.commission.CommissioningSheet;
 import headrace.commission.SiteReading;
 import headrace.commission.SiteVerdict;
 import headrace.curve.Duty;
+import headrace.estimate.FlowEstimator;
 import headrace.estimate.PowerMap;
 import headrace.estimate.site.AgainstTruth;
 import headrace.estimate.site.Calibration;
 import headrace.estimate.site.KnownPoint;
+import headrace.operation.limit.DeadHead;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
@@ -48,20 +50,23 @@ public final class CommissionWords implements Words {
     @Word(
             help = SHEET,
             example = "commissioningSheet(estimator, design, speeds: 5)",
-            choices = "speeds: how many, 2 to 20, or a list of speeds; 5 unless chosen")
+            choices = {
+                "speeds: how many, 2 to 20, or a list of speeds; 5 unless chosen",
+                "deadHead: what deadHeadTime says of the pump at its greatest speed, printed beside the sheet"
+            })
     public static CommissioningSheet commissioningSheet(Map<String, ?> given, Object estimator, Object duty) {
-        Choices choices = Choices.of("commissioningSheet", given, "speeds");
+        Choices choices = Choices.of("commissioningSheet", given, "speeds", "deadHead");
         Duty design = Wanted.object(Duty.class, duty, "the duty of commissioningSheet");
-        var made = EstimateWords.estimator(estimator, "commissioningSheet");
-        if (given.get("speeds") instanceof List<?> speeds) {
-            return CommissioningSheet.of(
-                    made,
-                    design,
-                    speeds.stream()
-                            .map(each -> Wanted.speed(each, "a speed of commissioningSheet"))
-                            .toList());
-        }
-        return CommissioningSheet.of(made, design, choices.whole("speeds", 5));
+        FlowEstimator made = EstimateWords.estimator(estimator, "commissioningSheet");
+        CommissioningSheet sheet = given.get("speeds") instanceof List<?> speeds
+                ? CommissioningSheet.of(
+                        made,
+                        design,
+                        speeds.stream()
+                                .map(each -> Wanted.speed(each, "a speed of commissioningSheet"))
+                                .toList())
+                : CommissioningSheet.of(made, design, choices.whole("speeds", 5));
+        return choices.has("deadHead") ? sheet.with(choices.object("deadHead", DeadHead.class)) : sheet;
     }
 
     /** Judges readings. */
