@@ -3,6 +3,7 @@ package headrace.circuit;
 import headrace.circuit.part.FlowLimiting;
 import headrace.circuit.part.LinkLaw;
 import headrace.circuit.part.Part;
+import headrace.circuit.part.Throttling;
 import headrace.circuit.solve.ClosingLaw;
 import headrace.circuit.solve.Link;
 import headrace.circuit.solve.Network;
@@ -28,6 +29,9 @@ final class CircuitNetwork {
     private final Map<String, Integer> links = new HashMap<>();
     private final List<LinkLaw> laws = new ArrayList<>();
     private final List<LinkLaw> withoutValve = new ArrayList<>();
+    private final List<Optional<Throttling>> valves = new ArrayList<>();
+    private final boolean[] terminal;
+    private final double[] held;
     private final int[] beyond;
     final Network network;
 
@@ -36,9 +40,14 @@ final class CircuitNetwork {
         nodes.put(circuit.suction(), 0);
         nodes.put(circuit.discharge(), 1);
         List<Branch> branches = circuit.branches();
+        terminal = new boolean[branches.size()];
+        held = new double[branches.size()];
         beyond = new int[branches.size()];
         Arrays.fill(beyond, -1);
         for (Branch branch : branches) {
+            terminal[links.size()] = branch.isTerminal();
+            held[links.size()] = branch.limiter().map(part -> part.limit().si()).orElse(Double.POSITIVE_INFINITY);
+            valves.add(branch.valve());
             links.put(branch.name(), links.size());
             nodes.putIfAbsent(branch.from(), nodes.size());
             nodes.putIfAbsent(branch.to(), nodes.size());
@@ -126,19 +135,27 @@ final class CircuitNetwork {
     double needed(int i, double flow, double opening) {
         double open = laws.get(i).headMetres(flow);
         double others = withoutValve.get(i).headMetres(flow);
-        double share =
-                circuit.branches().get(i).valve().map(v -> v.shareAt(opening)).orElse(1.0);
+        double share = valves.get(i).map(valve -> valve.shareAt(opening)).orElse(1.0);
         return others + (open - others) / (share * share);
     }
 
     /** Returns the stroke of a terminal's valve that leaves it a flow at a head, if it has a valve. */
     Optional<Double> opening(int i, double flow, double available) {
-        return circuit.branches().get(i).valve().map(valve -> {
+        return valves.get(i).map(valve -> {
             double others = withoutValve.get(i).headMetres(flow);
             double valveOpen = laws.get(i).headMetres(flow) - others;
             double share = flow > 0 ? Math.sqrt(valveOpen / Math.max(valveOpen, available - others)) : 0;
             return valve.openingAt(share);
         });
+    }
+
+    boolean isTerminal(int i) {
+        return terminal[i];
+    }
+
+    /** Returns the flow that a branch is held to, infinity where nothing holds it. */
+    double held(int i) {
+        return held[i];
     }
 
     LinkLaw law(int i) {

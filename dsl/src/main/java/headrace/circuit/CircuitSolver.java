@@ -174,10 +174,8 @@ public final class CircuitSolver implements ClosingPlace {
 
     private void askAll() {
         for (int i = 0; i < demands.length; i++) {
-            Branch branch = circuit.branches().get(i);
-            if (branch.isTerminal()) {
-                double held = branch.limiter().map(part -> part.limit().si()).orElse(Double.POSITIVE_INFINITY);
-                double most = Math.min(demands[i], held);
+            if (compiled.isTerminal(i)) {
+                double most = Math.min(demands[i], compiled.held(i));
                 solver.ask(i, most);
                 if (compiled.beyond(i) >= 0) {
                     solver.ask(compiled.beyond(i), most > 0 ? Double.POSITIVE_INFINITY : 0);

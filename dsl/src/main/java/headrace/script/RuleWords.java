@@ -10,12 +10,15 @@ import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
 import headrace.rule.window.MinimumHeadWindow;
 import headrace.units.Power;
+import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** Words about the rules of energy codes. An engineering estimate: the code as it binds locally decides. */
 public final class RuleWords implements Words {
+    private static final String PATTERNS = "The ways in which a load can lie over the branches of a circuit at several"
+            + " loads: evenly, near and far branches first, each branch off in turn, and at random.";
     private static final String PATTERN =
             "One way in which a load can lie over the branches of a circuit: a share for all, and single flows by name.";
     private static final String RULE = "The rule that a pump takes at most 30 % of its design wattage at 50 % of design"
@@ -133,12 +136,39 @@ public final class RuleWords implements Words {
         return loadPattern(Map.of(), name, circuit);
     }
 
+    /** Makes the load patterns of a circuit. */
+    @Word(help = PATTERNS, example = "loadPatterns(loop)")
+    public static List<LoadPattern> loadPatterns(Object circuit) {
+        return loadPatterns(Map.of(), circuit);
+    }
+
+    /** Makes the load patterns of a circuit. */
+    @Word(
+            help = PATTERNS,
+            example = "loadPatterns(loop, loads: [30.percent, 60.percent])",
+            choices = {
+                "loads: a list of shares of the design load; 25, 50, 75 and 100 % unless chosen",
+                "seed: the seed of the random ones; 1 unless chosen"
+            })
+    public static List<LoadPattern> loadPatterns(Map<String, ?> given, Object circuit) {
+        Choices choices = Choices.of("loadPatterns", given, "loads", "seed");
+        List<?> loads = choices.object(
+                "loads",
+                List.class,
+                List.of(Ratio.percent(25), Ratio.percent(50), Ratio.percent(75), Ratio.percent(100)));
+        return LoadPattern.all(
+                Wanted.object(Circuit.class, circuit, "the circuit of loadPatterns"),
+                loads.stream()
+                        .map(load -> Wanted.ratio(load, "a load of loadPatterns"))
+                        .toList(),
+                choices.whole("seed", 1));
+    }
+
     /** Finds the window of minimum heads. */
     @Word(
             help = "The minimum heads of a quadratic law that pass a part-load rule and starve no branch over load"
                     + " patterns; both ends are shown from both sides.",
-            example = "minimumHeadWindow(set, design, loop, [loadPattern('attic alone', loop, load: 0.percent,"
-                    + " demands: [attic: 18.m3ph])], partLoadRule)")
+            example = "minimumHeadWindow(set, design, loop, loadPatterns(loop), partLoadRule)")
     public static MinimumHeadWindow minimumHeadWindow(
             Object set, Object design, Object circuit, List<?> patterns, Object rule) {
         return MinimumHeadWindow.of(
