@@ -36,6 +36,15 @@ record CircuitRefusals(Circuit circuit) {
     }
 
     Refusal noMeeting(Scan scan, List<String> starved) {
+        if (!scan.jumps().isEmpty()) {
+            return new Refusal(
+                    CircuitProblem.LAW_MISSES_CIRCUIT,
+                    "Asked for the operating point of a " + circuit + " under a law that jumps",
+                    "Where " + Head.metres(scan.jumps().get(0))
+                            + " stand at the pump the law asks for more on one side and"
+                            + " for less on the other, so that no head meets it and a pump would hunt there",
+                    "Let the law change gradually, as in 5.mHead - now.head('attic') instead of a step");
+        }
         double off = scan.offAtLast();
         String side = off < 0 ? "more than stands at the pump" : "less than stands at the pump";
         return new Refusal(

@@ -184,6 +184,18 @@ public final class LoopRunner {
         return found.flow(branch);
     }
 
+    /**
+     * Returns the head in m that a branch lacks for a flow, after a run that did not meet every demand by itself.
+     *
+     * @param branch its place in the circuit
+     * @param asked the flow in m³/s
+     */
+    public double missingMetres(int branch, double asked) {
+        Branch at = solver.circuit().branches().get(branch);
+        double available = found.headAt(solver.node(at.from())) - found.headAt(solver.node(at.to()));
+        return Math.max(0, solver.law(branch).headMetres(asked) - available);
+    }
+
     private double speed() {
         double found = Double.isNaN(fixedSpeed) ? curve.speedRatioFor(flow, head) : fixedSpeed;
         if (found == Double.POSITIVE_INFINITY || !Double.isNaN(fixedSpeed) && !curve.covers(flow, found)) {

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.circuit.Branch;
 import headrace.circuit.BranchState;
 import headrace.circuit.Circuit;
+import headrace.circuit.CircuitProblem;
 import headrace.circuit.Demands;
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
@@ -154,6 +155,19 @@ class LoopOperationTest {
                 List.of("far"),
                 now -> now.pumpHead().plus(Head.metres(5)).minus(now.head("far")));
         assertEquals(10.25, run(own, 40, 20).circuit().head().metres(), 1e-7);
+    }
+
+    /** Asks for 12 m while far has less than 5 m, which it has below 10.25 m at the pump, and for 8 m above. */
+    @Test
+    void an_own_law_that_jumps_across_the_circuit_is_refused() {
+        ControlLaw own = ControlLaw.of(
+                "step",
+                Optional.of(DESIGN),
+                List.of("far"),
+                now -> Head.metres(now.head("far").metres() < 5 ? 12 : 8));
+        Refusal refusal = assertThrows(Refusal.class, () -> run(own, 40, 20));
+        assertEquals(CircuitProblem.LAW_MISSES_CIRCUIT, refusal.problem());
+        assertTrue(refusal.getMessage().contains("10.25 m"), refusal.getMessage());
     }
 
     @Test

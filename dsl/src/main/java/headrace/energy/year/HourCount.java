@@ -36,6 +36,10 @@ final class HourCount {
     static final double ENOUGH = 0.99;
 
     private static final double ROUNDING = 1e-9;
+
+    /** Shares that differ by less are the same: the first hour stays the worst. */
+    private static final double TIE = 1e-12;
+
     private static final double STANDARD_GRAVITY = 9.80665;
 
     final ControlLaw law;
@@ -63,6 +67,7 @@ final class HourCount {
     double worst = 1;
     int worstHour = -1;
     int worstBranch = -1;
+    double worstMissing;
     private boolean running;
 
     /** The share of an hour that is being counted. */
@@ -126,7 +131,9 @@ final class HourCount {
             boolean met = runner.run(total, onlyThey ? neededMetres : Double.POSITIVE_INFINITY);
             if (!met) {
                 for (int i = 0; i < demands.length; i++) {
-                    look(hour, i, demands[i], runner.flow(i));
+                    if (look(hour, i, demands[i], runner.flow(i))) {
+                        worstMissing = runner.missingMetres(i, demands[i]);
+                    }
                 }
             }
             atLeast += runner.atLeastSpeed() ? part : 0;
@@ -145,7 +152,10 @@ final class HourCount {
         LoopOperation run = LoopOperation.of(law, set, solver, Demands.of(solver.circuit(), demands));
         SteadyState pump = run.pump().orElseThrow();
         for (int i = 0; i < demands.length; i++) {
-            look(hour, i, demands[i], run.circuit().branches().get(i).flow().si());
+            BranchState state = run.circuit().branches().get(i);
+            if (look(hour, i, demands[i], state.flow().si())) {
+                worstMissing = state.missing().metres();
+            }
         }
         atLeast += pump.limit() == SteadyState.Limit.MINIMUM_SPEED ? 1 : 0;
         atGreatest += pump.limit() == SteadyState.Limit.MAXIMUM_SPEED ? 1 : 0;
@@ -156,18 +166,21 @@ final class HourCount {
         zone(flow, pump.point().speed().over(set.curve().speed()).value());
     }
 
-    private void look(int hour, int branch, double asked, double got) {
+    /** Returns whether it is the worst so far. */
+    private boolean look(int hour, int branch, double asked, double got) {
         if (!(asked > 0)) {
-            return;
+            return false;
         }
         double share = got / asked;
         unmet += part * Math.max(0, asked - got);
         starved[branch] += share < ENOUGH ? part : 0;
-        if (share < worst - 1e-12) {
-            worst = share;
-            worstHour = hour;
-            worstBranch = branch;
+        if (share >= worst - TIE) {
+            return false;
         }
+        worst = share;
+        worstHour = hour;
+        worstBranch = branch;
+        return true;
     }
 
     private void add(double flow, double metres, double neededMetres) {
@@ -226,9 +239,8 @@ final class HourCount {
     }
 
     private Shortfall shortfall(BranchYear asked) {
-        LoopOperation run = LoopOperation.of(law, set, solver, asked.demandsAt(worstHour));
-        BranchState state = run.circuit().branches().get(worstBranch);
-        return new Shortfall(state.name(), asked.load().clockAt(worstHour), Ratio.of(worst), state.missing());
+        String name = solver.circuit().branches().get(worstBranch).name();
+        return new Shortfall(name, asked.load().clockAt(worstHour), Ratio.of(worst), Head.metres(worstMissing));
     }
 
     private LawHours.Running running() {
