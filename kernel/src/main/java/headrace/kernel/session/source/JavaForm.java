@@ -161,6 +161,11 @@ public final class JavaForm {
             }
         }
         at++;
+        boolean copies = !map && parts.size() == 1 && is("*") && at + 1 < tokens.size();
+        if (copies && tokens.get(at + 1).kind() == Kind.NUMBER) {
+            at += 2;
+            return "Collections.nCopies(" + tokens.get(at - 1).text() + ", " + parts.get(0) + ")";
+        }
         return (map ? "Map.of(" : "List.of(") + String.join(", ", parts) + ")";
     }
 }

@@ -37,6 +37,7 @@ class JavaExamplesTest {
                 "save(x, 'a', table: 'b') | save(x, \"a\", choice(\"table\", \"b\"))",
                 "openSuction(-1.5.m) | openSuction(m(-1.5))",
                 "f([a: 1, b: [2, 3]]) | f(Map.of(\"a\", 1, \"b\", List.of(2, 3)))",
+                "f([3.kW] * 24) | f(Collections.nCopies(24, kW(3)))",
                 "[1].each { it } | [1].each { it } (in Groovy)"
             })
     void a_line_of_groovy_is_said_in_java(String groovy, String java) {
