@@ -76,6 +76,8 @@ import headrace.report.plant.ShortlistReport;
 import headrace.report.plant.StagingReports;
 import headrace.report.run.RunRecord;
 import headrace.report.run.RunReports;
+import headrace.report.sheet.Sheet;
+import headrace.report.sheet.SheetReport;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
@@ -174,6 +176,7 @@ public final class Reports {
             new Report<>(Bill.class, CostReports::bill),
             new Report<>(PaybackRange.class, RangeReport::of),
             new Report<>(Shortlist.class, ShortlistReport::of),
+            new Report<>(Sheet.class, SheetReport::of),
             new Report<>(Staging.class, StagingReports::staging),
             new Report<>(StagedRun.class, StagingReports::run),
             new Report<>(DutyPlan.class, DutyReports::plan),

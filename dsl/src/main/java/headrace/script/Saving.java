@@ -7,6 +7,8 @@ import headrace.data.TableFile;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
 import headrace.report.Shown;
+import headrace.report.sheet.Sheet;
+import headrace.report.sheet.SheetPage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -25,6 +27,7 @@ final class Saving {
         CSV("\uFEFF\"# title: ", "\uFEFF# title: "),
         SVG("<svg", "<?xml"),
         PNG("\u0089PNG"),
+        HTML("<!DOCTYPE html>\n<!-- sheet"),
         TXT();
 
         private final String[] starts;
@@ -89,12 +92,28 @@ final class Saving {
                 Files.write(target, chart.toPng(width));
                 return "the chart '" + chart.title() + "'";
             }
+            case HTML -> {
+                Sheet sheet = sheet();
+                Files.writeString(target, SheetPage.of(sheet, ScriptLanguage.VERSION));
+                return "the sheet '" + sheet + "'";
+            }
             default -> {
                 Shown shown = Parts.shown(result);
                 Files.writeString(target, shown.toText() + "\n");
                 return "'" + shown.title() + "'";
             }
         }
+    }
+
+    private Sheet sheet() {
+        if (result instanceof Sheet sheet) {
+            return sheet;
+        }
+        throw new Refusal(
+                DataProblem.NOTHING_TO_SHOW,
+                "Asked to save " + Described.value(result) + " as a page",
+                "A page is made of a sheet",
+                "Make a sheet of it first, as help('sheet') shows");
     }
 
     private static Ending ending(String name) {
@@ -107,7 +126,7 @@ final class Saving {
         throw new Refusal(
                         DataProblem.UNKNOWN_FILE_KIND,
                         "Asked to save '" + name + "'",
-                        "A table is saved as .csv, a chart as .svg or .png, and all of a result as .txt",
+                        "A table is saved as .csv, a chart as .svg or .png, a sheet as .html, and all of a result as .txt",
                         "Use one of these endings")
                 .at(Place.of(name));
     }
