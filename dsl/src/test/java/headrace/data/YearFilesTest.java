@@ -119,6 +119,18 @@ class YearFilesTest {
                 notes);
     }
 
+    /** South of the equator the hour stands twice in April and is missing in October. */
+    @Test
+    void a_change_of_clock_may_come_in_the_other_order() {
+        List<String> lines = year(YearFilesTest::at40);
+        int autumn = lines.indexOf("2025-04-06 02:00, 40");
+        lines.add(autumn, lines.get(autumn));
+        lines.remove("2025-10-05 02:00, 40");
+        HourlyLoad load = read(lines);
+        assertEquals(8760, load.hours());
+        assertTrue(load.notes().has(LoadProblem.DAYLIGHT_SAVING));
+    }
+
     @Test
     void half_a_change_of_clock_is_none() {
         List<String> spring = year(YearFilesTest::at40);
