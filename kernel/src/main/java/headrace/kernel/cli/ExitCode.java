@@ -26,6 +26,9 @@ final class ExitCode {
     /** A defect of this program. */
     static final int DEFECT = 70;
 
+    /** A cell took longer than it may, as shells say it of a command. */
+    static final int TIMED_OUT = 124;
+
     /** Stopped by the user, as shells say it: 128 and the number of the signal. */
     static final int STOPPED = 130;
 

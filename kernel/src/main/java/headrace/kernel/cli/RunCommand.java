@@ -4,6 +4,7 @@ import headrace.kernel.headless.Ending;
 import headrace.kernel.headless.HeadlessRun;
 import headrace.kernel.headless.ResultFolder;
 import headrace.kernel.headless.RunInput;
+import headrace.kernel.headless.RunParameters;
 import headrace.kernel.headless.TerminalView;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
@@ -13,11 +14,15 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code headrace run}: runs a notebook or a script and writes its results. */
 @Command(
@@ -31,10 +36,14 @@ import picocli.CommandLine.Parameters;
                     + " heading. A script is a program: read it before you run it.",
             "",
             "Ends with 0 if every cell ran, 1 if a cell failed, 2 if the command is not understood, 3 if the file"
-                    + " is absent or cannot be read, 4 if the results cannot be written, 130 if stopped with Ctrl-C."
+                    + " is absent or cannot be read, 4 if the results cannot be written, 124 if a cell took longer than it may,"
+                    + " 130 if stopped with Ctrl-C."
         })
 final class RunCommand implements Callable<Integer> {
     private static final Duration PATIENCE = Duration.ofSeconds(4);
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "The notebook (.ipynb) or script (.groovy).")
     private Path file;
@@ -46,6 +55,32 @@ final class RunCommand implements Callable<Integer> {
                     + " current folder.")
     private Path output;
 
+    @Option(
+            names = "--set",
+            paramLabel = "NAME=VALUE",
+            description =
+                    "A value for a parameter, with its unit: --set \"minimumHead=35 %%\". May be given several times.")
+    private List<String> set = List.of();
+
+    @Option(
+            names = "--parameters",
+            paramLabel = "FILE",
+            description =
+                    "A file of parameters, a line NAME = VALUE for each; # begins a remark. --set counts before it.")
+    private Path parameters;
+
+    @Option(
+            names = "--timeout",
+            paramLabel = "SECONDS",
+            description = "How long a cell may take. Default: as long as it does.")
+    private Double timeout;
+
+    @Option(
+            names = "--timings",
+            description = "Says how long each cell took, also in the notebook and on the page. Without it the same run"
+                    + " writes the same files.")
+    private boolean timings;
+
     @Override
     public Integer call() {
         RunInput input = RunInput.read(file);
@@ -54,13 +89,22 @@ final class RunCommand implements Callable<Integer> {
         TerminalView terminal = new TerminalView(out, Boolean.getBoolean("headrace.colour"));
         Path writes = folder.notebook().toAbsolutePath().getParent();
         try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes, input.language())) {
-            HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session);
+            HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session, choices());
             Thread stopping = new Thread(() -> stop(run), "stop");
             Runtime.getRuntime().addShutdownHook(stopping);
             int code = code(run.run());
             leave(stopping);
             return code;
         }
+    }
+
+    private HeadlessRun.Choices choices() {
+        Optional<Duration> most =
+                Optional.ofNullable(timeout).map(seconds -> Duration.ofMillis((long) (1000 * seconds)));
+        if (most.filter(limit -> limit.toMillis() <= 0).isPresent()) {
+            throw new ParameterException(spec.commandLine(), "A timeout is above 0 seconds");
+        }
+        return new HeadlessRun.Choices(RunParameters.of(parameters, set), most, timings);
     }
 
     private static void leave(Thread stopping) {
@@ -84,6 +128,7 @@ final class RunCommand implements Callable<Integer> {
         return switch (ending) {
             case COMPLETE -> ExitCode.DONE;
             case FAILED -> ExitCode.CELL_FAILED;
+            case TIMED_OUT -> ExitCode.TIMED_OUT;
             case STOPPED -> ExitCode.STOPPED;
         };
     }

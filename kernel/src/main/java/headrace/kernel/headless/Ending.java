@@ -6,6 +6,8 @@ public enum Ending {
     COMPLETE,
     /** A cell failed; those after it did not run. */
     FAILED,
+    /** A cell took longer than it may; those after it did not run. */
+    TIMED_OUT,
     /** The user stopped the run. */
     STOPPED
 }

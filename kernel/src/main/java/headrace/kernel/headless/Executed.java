@@ -18,6 +18,7 @@ record Executed(Notebook notebook, Ending ending, int last, int left, Optional<S
         return switch (ending) {
             case COMPLETE -> last == 1 ? "The one cell of code ran." : "All " + last + " cells of code ran.";
             case FAILED -> "Cell " + last + " failed (" + failure.orElse("") + ")" + rest();
+            case TIMED_OUT -> "Cell " + last + " took longer than it may" + rest();
             case STOPPED -> "The run was stopped by its user at cell " + last + rest();
         };
     }

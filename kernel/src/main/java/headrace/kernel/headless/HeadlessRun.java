@@ -7,6 +7,7 @@ import headrace.kernel.notebook.Fields;
 import headrace.kernel.session.Language;
 import headrace.kernel.session.Session;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -33,11 +34,43 @@ public final class HeadlessRun {
      * @param session runs the cells; left open
      */
     public HeadlessRun(RunInput input, ResultFolder folder, TerminalView terminal, Edition edition, Session session) {
-        this.input = input;
+        this(input, folder, terminal, edition, session, Choices.NONE);
+    }
+
+    /**
+     * Makes a run ready.
+     *
+     * @param input what is run
+     * @param folder where the results go
+     * @param terminal hears what happens
+     * @param edition what the run is made with
+     * @param session runs the cells; left open
+     * @param choices its parameters, and how long a cell may take
+     */
+    public HeadlessRun(
+            RunInput input,
+            ResultFolder folder,
+            TerminalView terminal,
+            Edition edition,
+            Session session,
+            Choices choices) {
+        this.input = choices.parameters().in(input);
         this.folder = folder;
         this.terminal = terminal;
         this.edition = edition;
-        execution = new Execution(input, session, terminal);
+        execution = new Execution(this.input, session, terminal, choices);
+    }
+
+    /**
+     * What is chosen for a run.
+     *
+     * @param parameters values for its parameters
+     * @param most how long a cell may take
+     * @param timings whether it says how long each cell took; else the same run writes the same files
+     */
+    public record Choices(RunParameters parameters, Optional<Duration> most, boolean timings) {
+        /** Nothing chosen. */
+        public static final Choices NONE = new Choices(new RunParameters(Map.of()), Optional.empty(), false);
     }
 
     /**

@@ -15,5 +15,7 @@ public enum RunProblem implements Problem {
     /** The results would be written over the input or over a file that is none of this program's. */
     WOULD_OVERWRITE,
     /** The folder for the results cannot be made or written to. */
-    RESULTS_NOT_WRITTEN
+    RESULTS_NOT_WRITTEN,
+    /** A parameter that the notebook does not have, or that is not written as name=value. */
+    WRONG_PARAMETER
 }

@@ -1,6 +1,7 @@
 package headrace.kernel.headless;
 
 import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.Fields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -9,7 +10,7 @@ import java.util.regex.Pattern;
 /**
  * The cells of a script: a line that begins with {@code // %%} begins a new one, and what follows on that line becomes
  * its heading. A script without such lines is one cell. The lines of a cell whose line says {@code // %% [markdown]}
- * are comments, and become text.
+ * are comments, and become text. A line {@code // %% [parameters]} begins the cell whose values a run may replace.
  */
 final class ScriptCells {
     private static final Pattern BEGIN = Pattern.compile("// ?%%\\s*(.*)");
@@ -18,11 +19,14 @@ final class ScriptCells {
 
     private static final String TEXT = "[markdown]";
 
+    private static final String PARAMETERS = "[parameters]";
+
     private final List<ScriptCell> cells = new ArrayList<>();
     private final StringBuilder lines = new StringBuilder();
     private int line;
     private int firstLine = 1;
     private boolean text;
+    private boolean parameters;
 
     /**
      * A cell of a script.
@@ -56,7 +60,8 @@ final class ScriptCells {
 
     private void begin(String heading) {
         text = heading.startsWith(TEXT);
-        if (!text && !heading.isEmpty()) {
+        parameters = heading.startsWith(PARAMETERS);
+        if (!text && !parameters && !heading.isEmpty()) {
             cells.add(new ScriptCell(Cell.markdown("## " + heading), line));
         }
         firstLine = line + 1;
@@ -69,10 +74,15 @@ final class ScriptCells {
         }
         String source = lines.substring(blanks).stripTrailing();
         if (!source.isBlank()) {
-            Cell cell = text ? Cell.markdown(source) : Cell.code(source);
+            Cell cell = text ? Cell.markdown(source) : parameters ? tagged(source) : Cell.code(source);
             cells.add(new ScriptCell(cell, firstLine + blanks));
         }
         lines.setLength(0);
         text = false;
+        parameters = false;
+    }
+
+    private static Cell tagged(String source) {
+        return Cell.code(source).with(Fields.NONE.with("tags", List.of(RunParameters.TAG)));
     }
 }

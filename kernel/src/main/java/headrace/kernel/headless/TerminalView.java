@@ -4,6 +4,8 @@ import headrace.kernel.display.MimeBundle;
 import headrace.kernel.headless.page.TerminalColours;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
+import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
@@ -101,6 +103,11 @@ public final class TerminalView {
             out.print(ERASE_LINE);
             passing = false;
         }
+    }
+
+    /** Says how long a cell took. */
+    void took(Duration time) {
+        line(toned(Tone.CODE, String.format(Locale.ROOT, "   took %.2f s", time.toMillis() / 1000.0)));
     }
 
     void failed(Fault fault) {

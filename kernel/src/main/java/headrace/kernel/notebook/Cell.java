@@ -40,6 +40,11 @@ public sealed interface Cell {
             outputs = List.copyOf(outputs);
         }
 
+        /** Returns the cell with something else said about it. */
+        public Code with(Fields said) {
+            return new Code(id, said, source, count, outputs);
+        }
+
         /** Returns the cell as it is after a run. */
         public Code ran(int number, List<CellOutput> left) {
             return new Code(id, metadata, source, number, left);

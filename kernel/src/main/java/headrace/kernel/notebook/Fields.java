@@ -59,6 +59,13 @@ public final class Fields {
         return with(key, new JsonPrimitive(text));
     }
 
+    /** Returns a copy in which the key holds the list of texts. */
+    public Fields with(String key, List<String> texts) {
+        JsonArray list = new JsonArray();
+        texts.forEach(list::add);
+        return with(key, list);
+    }
+
     /** Returns a copy in which the key holds the object. */
     public Fields with(String key, Fields fields) {
         return with(key, fields.toJson());

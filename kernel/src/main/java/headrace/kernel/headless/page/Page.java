@@ -4,6 +4,7 @@ import headrace.kernel.display.Html;
 import headrace.kernel.display.WhatIfHtml;
 import headrace.kernel.headless.page.MarkdownText.Section;
 import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,7 +12,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -32,6 +36,8 @@ public final class Page {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private static final int DEEPEST_LISTED = 3;
+
+    private static final double WORTH_A_WORD = 0.1;
 
     private final PageFacts facts;
     private final List<Section> sections = new ArrayList<>();
@@ -86,10 +92,24 @@ public final class Page {
         boolean ran = cell.count() > 0;
         body.append(ran ? "<section class=\"cell\">\n" : "<section class=\"cell not-run\">\n");
         body.append("<details class=\"code\" open><summary>");
-        body.append(ran ? "Script, cell " + cell.count() : "Script, not run").append("</summary>");
+        body.append(ran ? "Script, cell " + cell.count() + took(cell) : "Script, not run")
+                .append("</summary>");
         body.append("<pre><code>").append(GroovyColours.html(cell.source())).append("</code></pre></details>\n");
         cell.outputs().forEach(output -> body.append(OutputHtml.of(output, basis)));
         body.append("</section>\n");
+    }
+
+    /** Says how long a cell took, where that is known and worth a word. */
+    private static String took(Cell.Code cell) {
+        Fields times = cell.metadata().fields("execution");
+        try {
+            Instant begun = Instant.parse(times.text("iopub.execute_input").orElse(""));
+            Instant ended = Instant.parse(times.text("shell.execute_reply").orElse(""));
+            double seconds = Duration.between(begun, ended).toMillis() / 1000.0;
+            return seconds < WORTH_A_WORD ? "" : String.format(Locale.ROOT, " · %.1f s", seconds);
+        } catch (DateTimeParseException unknown) {
+            return "";
+        }
     }
 
     private String html() {
