@@ -5,6 +5,7 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Money;
+import headrace.units.Numbers;
 import headrace.units.Ratio;
 import headrace.units.Time;
 import java.util.Optional;
@@ -126,7 +127,10 @@ public record Appraisal(String name, Money firstCost, Money saving, Terms terms,
 
     @Override
     public String toString() {
-        return name + ": " + simplePayback().map(time -> "pays back in " + time).orElse("does not pay back")
+        return name + ": "
+                + simplePayback()
+                        .map(time -> "pays back in " + Numbers.print(time.toYears()) + " years")
+                        .orElse("does not pay back")
                 + ", present value " + netPresentValue() + " over " + terms.years() + " years, internal rate "
                 + internalRates();
     }

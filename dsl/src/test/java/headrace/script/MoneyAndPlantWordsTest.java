@@ -49,7 +49,7 @@ class MoneyAndPlantWordsTest {
                 + " discount: 5.percent, realised: realisation([['bypass', 80.percent]]), upkeep: 100.EUR, rebate: 200.EUR,"
                 + " residual: 50.EUR, replacement: [6, 400.EUR, 1.percent])");
         assertEquals(4, appraisal.simplePayback().orElseThrow().toYears(), 1e-12);
-        assertTrue(text(appraisal).contains("Pays back in 4 years"));
+        assertTrue(text(appraisal).contains("Simple payback: 4 years"));
     }
 
     @Test

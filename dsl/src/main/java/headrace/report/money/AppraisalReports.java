@@ -51,13 +51,13 @@ public final class AppraisalReports {
             "An engineering estimate: prices, hours and first costs are as good as what was stated";
 
     private static String verdict(Appraisal appraisal) {
-        return "Pays back in " + years(appraisal.simplePayback()) + ", discounted in "
+        return "Simple payback: " + years(appraisal.simplePayback()) + "; discounted: "
                 + years(appraisal.discountedPayback()) + "; worth " + appraisal.netPresentValue() + " over "
                 + appraisal.terms().years() + " years.";
     }
 
     static String years(Optional<Time> time) {
-        return time.map(each -> Numbers.print(each.toYears()) + " years").orElse("no time");
+        return time.map(each -> Numbers.print(each.toYears()) + " years").orElse("never");
     }
 
     /** Shows what laws are worth against both baselines. */
@@ -86,9 +86,9 @@ public final class AppraisalReports {
         }
         Composed shown = Composed.titled("Paybacks of " + laws.all().size() + " control laws against both baselines");
         laws.all()
-                .forEach(law -> shown.line("'" + law.law() + "' pays back in "
+                .forEach(law -> shown.line("'" + law.law() + "': simple payback "
                         + years(law.againstConstantSpeed().simplePayback())
-                        + " against throttling at constant speed and in "
+                        + " against throttling at constant speed, "
                         + years(law.againstFixedSpeed().simplePayback()) + " against fixed design speed."));
         return shown.table(table)
                 .chart(running("Discounted cash flow, added up", laws.each()))

@@ -85,8 +85,7 @@ public final class RangeReport {
     }
 
     private static String years(Outcomes outcomes, Ratio share, boolean discounted) {
-        return AppraisalReports.years(discounted ? outcomes.discountedPayback(share) : outcomes.simplePayback(share))
-                .replace("no time", "never");
+        return AppraisalReports.years(discounted ? outcomes.discountedPayback(share) : outcomes.simplePayback(share));
     }
 
     private static String whole(Money money) {
