@@ -56,6 +56,32 @@ public record PartLoadRule(
             Power.horsepower(2),
             "WAC 51-11C-40344 (read)");
 
+    private static final String AMERICAN = "USA, where a state or city has adopted it";
+    private static final String REMEMBERED =
+            "ASHRAE 90.1, from memory, unconfirmed: read the edition that binds locally";
+
+    /** The rules that are shipped. All judge at half flow; they differ in the motors that they bind and in where. */
+    public static final List<PartLoadRule> SHIPPED = List.of(
+            THIRTY_PERCENT_AT_HALF_FLOW,
+            thirty(
+                    "30 % at 50 % flow, motors from 7.5 hp",
+                    "Washington State, USA",
+                    "Washington State Energy Code of 2012, commercial, C403.2.13",
+                    7.5,
+                    "WAC 51-11C-403294 (read)"),
+            thirty(
+                    "30 % at 50 % flow, motors above 50 hp with heads above 100 ft",
+                    AMERICAN, "ASHRAE 90.1-2001, -2004 and -2007, 6.5.4.1", 50, REMEMBERED),
+            thirty(
+                    "30 % at 50 % flow, chilled-water motors above 5 hp",
+                    AMERICAN, "ASHRAE 90.1-2010, 6.5.4.1", 5, REMEMBERED));
+
+    private static PartLoadRule thirty(
+            String id, String jurisdiction, String edition, double horsepower, String source) {
+        return new PartLoadRule(
+                id, jurisdiction, edition, Ratio.percent(50), Ratio.percent(30), Power.horsepower(horsepower), source);
+    }
+
     /** Refuses fractions outside 0 to 100 %. */
     public PartLoadRule {
         if (!inside(flowFraction) || !inside(powerFraction) || smallestMotor.si() < 0) {
@@ -66,6 +92,11 @@ public record PartLoadRule(
                     "Both shares lie above 0 % and at or below 100 %, and the motor is 0 or more",
                     "Correct the rule");
         }
+    }
+
+    /** Returns this rule at another share of design flow. */
+    public PartLoadRule at(Ratio flow) {
+        return new PartLoadRule(id, jurisdiction, edition, flow, powerFraction, smallestMotor, source);
     }
 
     /**

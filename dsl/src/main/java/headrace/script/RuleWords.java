@@ -2,10 +2,13 @@ package headrace.script;
 
 import headrace.circuit.Circuit;
 import headrace.control.ControlLaw;
+import headrace.data.Column;
+import headrace.data.Table;
 import headrace.drive.LossModel;
 import headrace.energy.StrategyComparison;
 import headrace.energy.load.LoadPattern;
 import headrace.rule.LargestMinimumHead;
+import headrace.rule.PartLoadCurve;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
 import headrace.rule.window.MinimumHeadWindow;
@@ -37,6 +40,36 @@ public final class RuleWords implements Words {
     @Word(help = RULE, example = "partLoadRule")
     public static PartLoadRule partLoadRule() {
         return PartLoadRule.THIRTY_PERCENT_AT_HALF_FLOW;
+    }
+
+    /** Lists the rules that are shipped. */
+    @Word(
+            help = "The part-load rules that are shipped, each with where it binds, its edition and its source.",
+            example = "partLoadRules()")
+    public static List<PartLoadRule> partLoadRules() {
+        return PartLoadRule.SHIPPED;
+    }
+
+    /** Lays the curves of compliance modelling beside a law. */
+    @Word(
+            help = "A law's share of design power at a share of design flow, beside the curves that code-compliance"
+                    + " modelling takes.",
+            example = "partLoadShares(set, quadratic(design, minimumHead: 35.percent), 50.percent)")
+    public static Table partLoadShares(Object set, Object law, Object flow) {
+        Ratio share = Wanted.ratio(flow, "the flow of partLoadShares");
+        PartLoadRule at = PartLoadRule.THIRTY_PERCENT_AT_HALF_FLOW.at(share);
+        RuleVerdict own = at.judge(
+                ControlWords.set(set, "partLoadShares"),
+                Wanted.object(ControlLaw.class, law, "the law of partLoadShares"));
+        Table table = Table.of(
+                        "Share of design power at " + share + " of design flow",
+                        Column.text("pumping"),
+                        Column.of("share", Ratio.KIND))
+                .row("'" + own.law().name() + "', at the wire", own.share());
+        for (PartLoadCurve curve : PartLoadCurve.PUBLISHED) {
+            table = table.row("compliance modelling: " + curve.name(), curve.at(share));
+        }
+        return table;
     }
 
     /** Makes a rule of the user's own. */
