@@ -9,9 +9,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -45,10 +43,11 @@ class DocumentationTest {
     @MethodSource("pages")
     void each_script_of_a_page_prints_what_the_page_says(Path page) throws IOException {
         Matcher block = BLOCK.matcher(Files.readString(page));
+        Binding session = new Binding();
         while (block.find()) {
             Matcher printed = PRINTED.matcher(block.group(2));
             String expected = printed.find() ? printed.group(1) : "";
-            assertEquals(expected, run(block.group(1)), () -> page + ":\n" + block.group(1));
+            assertEquals(expected, run(block.group(1), session), () -> page + ":\n" + block.group(1));
         }
     }
 
@@ -66,11 +65,12 @@ class DocumentationTest {
         }
     }
 
-    private static String run(String script) {
+    /** The scripts of a page follow one another, as the cells of a notebook do. */
+    private static String run(String script, Binding page) {
         ScriptFolder.of(ROOT, Path.of("target", "documentation")).choose();
         StringWriter out = new StringWriter();
-        new GroovyShell(new Binding(new HashMap<>(Map.of("out", out))), ScriptLanguage.configuration())
-                .evaluate(script);
+        page.setVariable("out", out);
+        new GroovyShell(page, ScriptLanguage.configuration()).evaluate(script);
         return out.toString();
     }
 }

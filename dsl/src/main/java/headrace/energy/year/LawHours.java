@@ -7,6 +7,7 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Energy;
 import headrace.units.Head;
+import headrace.units.Numbers;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Time;
@@ -107,6 +108,6 @@ public record LawHours(
     @Override
     public String toString() {
         return law.name() + ": " + energy.wire() + ", " + peak.power() + " at most, "
-                + service.starvedBranchHours().toHours() + " branch-hours with too little";
+                + Numbers.print(service.starvedBranchHours().toHours()) + " branch-hours with too little";
     }
 }
