@@ -81,6 +81,16 @@ public final class Comms {
         }
     }
 
+    /** Notices a message that will be taken when its turn comes. */
+    public void notice(Comm message) {
+        if (message instanceof Comm.Data data) {
+            Pair pair = open.get(data.id());
+            if (pair != null) {
+                pair.notice(data);
+            }
+        }
+    }
+
     private void opened(Comm.Open opening) {
         if (open.containsKey(opening.id())) {
             return; // to close what another opened would take it from those who use it

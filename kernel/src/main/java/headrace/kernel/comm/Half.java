@@ -11,6 +11,12 @@ public interface Half {
      */
     void hears(Pair pair, Comm.Data message);
 
+    /**
+     * Notices that something has arrived which it will hear when its turn comes. Called by the thread that reads from
+     * the front ends, so it must be done at once.
+     */
+    default void notices(Comm.Data message) {}
+
     /** Hears that the twin is gone; nothing can be said to it any more. */
     default void ended(Comm.Close message) {}
 }

@@ -72,6 +72,12 @@ public final class Pair {
         }
     }
 
+    void notice(Comm.Data message) {
+        if (half != null) {
+            half.notices(message);
+        }
+    }
+
     void end(Comm.Close message) {
         if (half != null) {
             half.ended(message);

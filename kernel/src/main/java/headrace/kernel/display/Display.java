@@ -4,6 +4,7 @@ import headrace.chart.Chart;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Reports;
 import headrace.report.Shown;
+import headrace.report.whatif.Frame;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -49,17 +50,19 @@ public final class Display {
     }
 
     private static MimeBundle whatIf(WhatIf whatIf) {
-        Shown start = whatIf.at(whatIf.start()).shown();
+        Frame begin = whatIf.at(whatIf.start());
+        Shown start = begin.shown();
         Shown told = new Shown(
                 whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of());
         Map<String, String> forms = new LinkedHashMap<>();
         forms.put("text/plain", told.toText() + "\n\n" + start.toText());
         forms.put("text/html", WhatIfHtml.of(whatIf));
-        whatIf.at(whatIf.start()).chart().ifPresent(chart -> forms.put("image/svg+xml", svg(chart)));
-        return new MimeBundle(forms, List.of(told, start));
+        begin.chart().ifPresent(chart -> forms.put("image/svg+xml", svg(chart)));
+        return new MimeBundle(forms, List.of(told, start), Optional.of(new Moving(whatIf, begin)));
     }
 
-    private static String svg(Chart chart) {
+    /** Returns a chart as a picture as wide as the text of a notebook. */
+    public static String svg(Chart chart) {
         return chart.toSvg(CHART_PIXELS);
     }
 

@@ -1,6 +1,5 @@
 package headrace.kernel.display;
 
-import headrace.chart.Chart;
 import headrace.report.whatif.Control;
 import headrace.report.whatif.Frame;
 import headrace.report.whatif.WhatIf;
@@ -113,13 +112,9 @@ public final class WhatIfHtml {
                 .ifPresent(chart -> out.append("<figure><img alt=\"")
                         .append(Html.escape(chart.altText()))
                         .append("\" src=\"data:image/svg+xml;base64,")
-                        .append(base64(svg(chart).getBytes(StandardCharsets.UTF_8)))
+                        .append(base64(Display.svg(chart).getBytes(StandardCharsets.UTF_8)))
                         .append("\"/></figure>\n"));
         out.append("<pre class=\"said\">").append(Html.escape(start.text())).append("</pre>\n");
-    }
-
-    private static String svg(Chart chart) {
-        return chart.toSvg(Display.CHART_PIXELS);
     }
 
     private static String base64(byte[] bytes) {
@@ -150,7 +145,9 @@ public final class WhatIfHtml {
             for (Frame frame : whatIf.frames()) {
                 String at = frame.at().stream().map(String::valueOf).collect(Collectors.joining(" "));
                 frames.add("<pre hidden=\"hidden\" data-at=\"" + at + "\" data-picture=\""
-                        + frame.chart().map(chart -> base64(zipped(svg(chart)))).orElse("")
+                        + frame.chart()
+                                .map(chart -> base64(zipped(Display.svg(chart))))
+                                .orElse("")
                         + "\" data-alt=\""
                         + frame.chart()
                                 .map(chart -> Html.escape(chart.altText()))

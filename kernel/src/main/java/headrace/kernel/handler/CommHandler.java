@@ -16,6 +16,11 @@ public final class CommHandler implements Handler<Comm> {
     }
 
     @Override
+    public void notice(Comm message) {
+        comms.notice(message);
+    }
+
+    @Override
     public Optional<Reply> handle(Comm message, Publisher publisher) {
         comms.send(publisher::publish);
         comms.receive(message);

@@ -9,10 +9,12 @@ import headrace.kernel.message.Reply;
 import headrace.kernel.message.Request;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Session;
+import headrace.kernel.widget.Widgets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * Runs one cell and says how it ended.
@@ -28,17 +30,20 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
 
     private final History history;
     private final Comms comms;
+    private final Widgets widgets;
 
     /**
      * Creates a handler that runs cells in this session.
      *
      * @param history keeps them for later sessions
      * @param comms what the cells open or tell goes out as caused by them
+     * @param widgets makes what can be moved live
      */
-    public ExecuteHandler(Supplier<Session> session, History history, Comms comms) {
+    public ExecuteHandler(Supplier<Session> session, History history, Comms comms, Widgets widgets) {
         this.session = session;
         this.history = history;
         this.comms = comms;
+        this.widgets = widgets;
     }
 
     @Override
@@ -52,10 +57,11 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
 
     private Reply run(Request.Execute request, Publisher heard) {
         Session running = session.get();
+        UnaryOperator<MimeBundle> live = request.silent() ? UnaryOperator.identity() : widgets::live;
         int count = running.count() + (request.storeHistory() ? 1 : 0);
         heard.publish(new Event.Input(request.code(), count));
 
-        Outcome outcome = running.run(request.code(), request.storeHistory(), discreet(heard));
+        Outcome outcome = running.run(request.code(), request.storeHistory(), discreet(heard, live));
         if (request.storeHistory()) {
             history.keep(
                     count,
@@ -69,17 +75,27 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
             return new Reply.ExecuteFailed(count, fault);
         }
         if (outcome instanceof Outcome.Value value) {
-            heard.publish(new Event.Result(value.bundle(), count));
+            heard.publish(new Event.Result(live.apply(value.bundle()), count));
         }
         return new Reply.Executed(count, expressions(request, running, heard), Optional.empty());
     }
 
-    /** Lets the history know when the cell asks for something secret. */
-    private Publisher discreet(Publisher heard) {
+    /** Lets the history know when the cell asks for something secret, and makes live what it shows. */
+    private Publisher discreet(Publisher heard, UnaryOperator<MimeBundle> live) {
         return new Publisher() {
             @Override
             public void publish(Event event) {
                 heard.publish(event);
+            }
+
+            @Override
+            public void show(MimeBundle bundle, Optional<String> id) {
+                heard.show(live.apply(bundle), id);
+            }
+
+            @Override
+            public void update(MimeBundle bundle, String id) {
+                heard.update(live.apply(bundle), id);
             }
 
             @Override

@@ -20,4 +20,10 @@ public interface Handler<R extends Request> {
      * @return the reply to the front end that asked, if this kind of request has one
      */
     Optional<Reply> handle(R request, Publisher publisher);
+
+    /**
+     * Notices a request that has arrived and will be handed over when its turn comes. Called by the thread that reads
+     * from the front ends, so it must be done at once.
+     */
+    default void notice(R request) {}
 }

@@ -22,6 +22,14 @@ public final class Handlers {
         return handler == null ? Optional.empty() : handler.handle(request, publisher);
     }
 
+    /** Lets the handler of a request notice that it has arrived. */
+    public void notice(Request request) {
+        Handler<Request> handler = handlerOf(request);
+        if (handler != null) {
+            handler.notice(request);
+        }
+    }
+
     @SuppressWarnings("unchecked") // with() pairs each kind with a handler that takes it
     private Handler<Request> handlerOf(Request request) {
         return (Handler<Request>) byKind.get(request.getClass());

@@ -55,6 +55,7 @@ final class Dispatcher implements Courier.Reader {
             means.questions().answer(message, answer);
             return;
         }
+        handlers.notice(request);
         long number = turns.arrive();
         laneOf(channel, request).put(() -> serve(channel, message, number));
     }

@@ -19,6 +19,7 @@ import headrace.kernel.message.Identity;
 import headrace.kernel.message.Reply;
 import headrace.kernel.message.Request;
 import headrace.kernel.session.Session;
+import headrace.kernel.widget.Widgets;
 import headrace.kernel.wire.Author;
 import headrace.kernel.wire.ConnectionFile;
 import java.io.PrintStream;
@@ -169,7 +170,9 @@ public final class Kernel {
                 new Reply.Connect(ports.shell(), ports.iopub(), ports.stdin(), ports.control(), ports.heartbeat());
         return new Handlers()
                 .with(Request.KernelInfo.class, new KernelInfoHandler(identity))
-                .with(Request.Execute.class, new ExecuteHandler(this::session, history, comms))
+                .with(
+                        Request.Execute.class,
+                        new ExecuteHandler(this::session, history, comms, new Widgets(comms, this::session)))
                 .with(Request.Complete.class, new CompleteHandler(this::session))
                 .with(Request.Inspect.class, new InspectHandler(this::session))
                 .with(Request.IsComplete.class, new IsCompleteHandler(this::session))

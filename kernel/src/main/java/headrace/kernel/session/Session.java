@@ -23,7 +23,17 @@ public interface Session extends AutoCloseable {
      */
     Outcome run(String code, boolean kept, Output output);
 
-    /** Stops the running cell within milliseconds, whatever it does. Harmless when none runs. */
+    /**
+     * Runs something that is no cell, such as a drawing made anew, in the way of a cell: on the same thread, never
+     * beside one, with the same units, folders and streams, and so that {@link #interrupt} stops it. Called by the cell
+     * thread, and never throws for what the work does.
+     *
+     * @param output hears what it prints and shows while it runs
+     * @return what went wrong, if something did
+     */
+    Optional<Fault> aside(Runnable work, Output output);
+
+    /** Stops the running cell, or what runs aside, within milliseconds, whatever it does. Harmless when none runs. */
     void interrupt();
 
     /** Returns whether the code could run as it stands, or needs more lines. */

@@ -39,9 +39,11 @@ class KernelArchitectureTest {
             row("message", "display"),
             row("comm", "message"),
             row("history", "", JSON),
-            row("handler", "comm history message session display").calculations("problem"),
+            row("widget", "comm message session display").calculations("report", "chart"),
+            row("handler", "widget comm history message session display").calculations("problem"),
             row("wire", "message display", JSON).calculations("problem"),
-            row("server", "wire handler comm history message session", SOCKETS).calculations("problem", "work"),
+            row("server", "wire handler widget comm history message session", SOCKETS)
+                    .calculations("problem", "work"),
             row("install", "", JSON).calculations("problem"),
             row("selfcheck", "wire message install", SOCKETS).calculations("problem"),
             row(

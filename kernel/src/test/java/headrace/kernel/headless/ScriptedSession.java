@@ -47,6 +47,12 @@ final class ScriptedSession implements Session {
     }
 
     @Override
+    public Optional<Fault> aside(Runnable work, Output output) {
+        work.run();
+        return Optional.empty();
+    }
+
+    @Override
     public void interrupt() {
         interrupted = true;
     }

@@ -53,6 +53,12 @@ class ScriptedSession implements Session {
     }
 
     @Override
+    public Optional<Fault> aside(Runnable work, Output output) {
+        work.run();
+        return Optional.empty();
+    }
+
+    @Override
     public void interrupt() {
         Thread thread = running;
         if (thread != null) {

@@ -4,8 +4,6 @@ import groovy.lang.Closure;
 import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.cell.Variables;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import org.codehaus.groovy.runtime.MethodClosure;
 
 /**
@@ -20,9 +18,7 @@ final class CellValue {
         if (text.equals(bundle.text())) {
             return bundle;
         }
-        Map<String, String> data = new LinkedHashMap<>(bundle.forms());
-        data.put("text/plain", text);
-        return new MimeBundle(data);
+        return bundle.with("text/plain", text);
     }
 
     /** Returns what is shown of a value. */

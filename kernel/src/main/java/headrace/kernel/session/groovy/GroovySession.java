@@ -137,19 +137,46 @@ public final class GroovySession implements Session {
             name = kept ? "Cell_" + number : "Aside_" + ++asides;
         }
         sources.put(name, kept ? "Cell " + number : "This cell", code);
+        Outcome outcome = inTurn(name, output, () -> evaluate(name, code, output));
+        if (kept) {
+            keep(number, code, outcome);
+        } else {
+            sources.remove(name);
+        }
+        return outcome;
+    }
+
+    @Override
+    public Optional<Fault> aside(Runnable work, Output output) {
+        String name;
+        synchronized (this) {
+            name = "Aside_" + ++asides;
+        }
+        sources.put(name, "What was moved", "");
+        Outcome outcome = inTurn(name, output, () -> {
+            work.run();
+            return new Outcome.Done();
+        });
+        sources.remove(name);
+        return outcome instanceof Outcome.Failed failed ? Optional.of(failed.fault()) : Optional.empty();
+    }
+
+    /** What runs in the turn of a cell. */
+    @FunctionalInterface
+    private interface Body {
+        Outcome run() throws Throwable;
+    }
+
+    /** Lets the cell thread run something to its end, however long that takes, and waits for it. */
+    private Outcome inTurn(String name, Output output, Body body) {
         CellRun run = new CellRun(frames -> new Outcome.Failed(faults.leftBehind(frames)));
         running = run;
-        thread.submit(() -> runHere(name, code, output, run));
+        thread.submit(() -> runHere(name, output, body, run));
         Outcome outcome = run.await();
         running = null;
         if (run.wasLeftBehind()) {
             thread.close();
             thread = new CellThread(compiler.loader());
-        }
-        if (kept) {
-            keep(number, code, outcome);
-        } else {
-            sources.remove(name);
         }
         return outcome;
     }
@@ -159,8 +186,8 @@ public final class GroovySession implements Session {
         history.add(new HistoryEntry(number, code, result));
     }
 
-    /** Runs the cell on the cell thread. Whatever happens, the run ends. */
-    private void runHere(String name, String code, Output output, CellRun run) {
+    /** Runs it on the cell thread. Whatever happens, the run ends. */
+    private void runHere(String name, Output output, Body body, CellRun run) {
         run.begin();
         units.choose();
         folder.choose();
@@ -172,7 +199,7 @@ public final class GroovySession implements Session {
             Throwable[] thrown = {null};
             Work.watched(progress, () -> {
                 try {
-                    outcome[0] = evaluate(name, code, output);
+                    outcome[0] = body.run();
                 } catch (Throwable failure) {
                     thrown[0] = failure;
                 }

@@ -1,0 +1,88 @@
+package headrace.kernel.widget;
+
+import headrace.kernel.display.Moving;
+import headrace.kernel.message.Comm;
+import headrace.kernel.session.Session;
+import headrace.report.whatif.Control;
+import headrace.report.whatif.WhatIf;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/**
+ * A what-if in a front end: its controls, and what is drawn at their positions.
+ *
+ * <p>A position is drawn in the turn of the message that brought it, so that a front end which waits for the end of
+ * that turn brings the next one when it can be drawn. A position with a newer one behind it is passed over; the newest
+ * is always drawn. All of it happens in the turns of cells, but for noticing what arrives.
+ */
+final class LiveWhatIf {
+    private final WhatIf whatIf;
+    private final Drawing drawing;
+    private final Widget root;
+    private final List<Integer> positions;
+    private List<Integer> drawn;
+    private volatile Comm.Data newest;
+
+    /**
+     * Makes the widgets of a what-if, as it begins.
+     *
+     * @param session draws it anew
+     */
+    LiveWhatIf(Moving moving, Supplier<Session> session) {
+        whatIf = moving.whatIf();
+        drawing = new Drawing(moving.begin(), session);
+        positions = new ArrayList<>(whatIf.start());
+        drawn = List.copyOf(positions);
+        List<Widget> parts = new ArrayList<>();
+        String width = Controls.widthOfNames(whatIf.controls());
+        for (int i = 0; i < positions.size(); i++) {
+            parts.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
+        }
+        parts.addAll(drawing.widgets());
+        root = new Widget(Kind.COLUMN, Map.of("children", parts, "layout", Controls.wide("64rem")));
+    }
+
+    /** Returns the widget that holds all others. */
+    Widget root() {
+        return root;
+    }
+
+    private void drawNewest() {
+        List<Integer> now = List.copyOf(positions);
+        if (!now.equals(drawn)) {
+            drawn = drawing.draw(whatIf, now) ? now : List.of();
+        }
+    }
+
+    /** What a front end does to one control. */
+    private final class Moves implements Widget.Moved {
+        private final int number;
+
+        Moves(int number) {
+            this.number = number;
+        }
+
+        @Override
+        public void notices(Comm.Data message) {
+            newest = message;
+        }
+
+        @Override
+        public boolean allows(Map<?, ?> change) {
+            Control control = whatIf.controls().get(number);
+            OptionalInt position = Controls.position(control, change);
+            position.ifPresent(at -> positions.set(number, at));
+            return position.isPresent();
+        }
+
+        @Override
+        public void hears(Comm.Data message) {
+            if (message == newest) {
+                drawNewest();
+            }
+        }
+    }
+}
