@@ -21,13 +21,14 @@ import java.util.stream.Stream;
  */
 public final class Installation {
     /**
-     * One collector thread, a heap that begins small, the costly compiler only for what is long busy, no word about the
-     * agent that changes a class which a cell defines anew, nor about an archive that does not fit this Java any more,
-     * text as everywhere.
+     * One collector thread, a heap that begins small and forgets soon what it can have again, the costly compiler only
+     * for what is long busy, no word about the agent that changes a class which a cell defines anew, nor about an
+     * archive that does not fit this Java any more, text as everywhere.
      */
     private static final List<String> OPTIONS = List.of(
             "-XX:+UseSerialGC",
             "-Xms64m",
+            "-XX:SoftRefLRUPolicyMSPerMB=10",
             "-XX:Tier4InvocationThreshold=20000",
             "-XX:Tier4MinInvocationThreshold=2400",
             "-XX:Tier4CompileThreshold=60000",

@@ -243,6 +243,11 @@ final class FrontEnd implements AutoCloseable {
         return List.copyOf(heard);
     }
 
+    /** Forgets what was heard so far. */
+    void forget() {
+        heard.clear();
+    }
+
     /** Returns what was heard so far of a request. */
     List<Message> heardOf(String id) {
         return heard.stream().filter(message -> message.answers(id)).toList();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.problem.Refusal;
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.List;
@@ -91,10 +92,23 @@ class SignatureTest {
     void the_guard_admits_each_signature_once_and_forgets_the_oldest_first() {
         ReplayGuard guard = new ReplayGuard(100);
         for (int i = 0; i < 101; i++) {
-            assertTrue(guard.admits(bytes("s" + i)));
+            assertTrue(guard.admits(signature(i)));
         }
-        assertFalse(guard.admits(bytes("s100")));
-        assertFalse(guard.admits(bytes("s10")));
-        assertTrue(guard.admits(bytes("s9")), "forgotten with the oldest tenth");
+        assertFalse(guard.admits(signature(100)));
+        assertFalse(guard.admits(signature(10)));
+        assertTrue(guard.admits(signature(9)), "forgotten with the oldest tenth");
+    }
+
+    /** Returns a signature in which two numbers differ in the first half as well as in the second. */
+    private static byte[] signature(int number) {
+        return bytes(String.format("%064x", BigInteger.valueOf(number).shiftLeft(200)));
+    }
+
+    @Test
+    void signatures_that_differ_in_one_of_their_first_bits_only_are_two() {
+        ReplayGuard guard = new ReplayGuard(1_000);
+        for (int bit = 128; bit < 256; bit++) {
+            assertTrue(guard.admits(bytes(String.format("%064x", BigInteger.ONE.shiftLeft(bit)))), "bit " + bit);
+        }
     }
 }
