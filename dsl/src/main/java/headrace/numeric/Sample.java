@@ -11,24 +11,21 @@ public final class Sample {
     private final double[] values;
     private final double[] finite;
     private final int lowest;
-    private final Quantiles quantiles;
+    private Quantiles quantiles;
 
     /** Keeps a copy of the numbers, which are at least one. */
     public Sample(double[] numbers) {
         values = numbers.clone();
-        double[] kept = new double[values.length];
-        int count = 0;
         int low = 0;
+        int count = 0;
         for (double each : values) {
-            if (Double.isFinite(each)) {
-                kept[count++] = each;
-            } else if (each < 0) {
-                low++;
-            }
+            low += each == Double.NEGATIVE_INFINITY ? 1 : 0;
+            count += Math.abs(each) < Double.POSITIVE_INFINITY ? 1 : 0;
         }
         lowest = low;
-        finite = count == kept.length ? values : Arrays.copyOf(kept, count);
-        quantiles = count == 0 ? null : Quantiles.of(finite);
+        finite = count == values.length
+                ? values
+                : Arrays.stream(values).filter(Double::isFinite).toArray();
     }
 
     /** Returns how many numbers there are. */
@@ -91,6 +88,9 @@ public final class Sample {
         }
         if (place > finite.length - 1) {
             return Double.POSITIVE_INFINITY;
+        }
+        if (quantiles == null) {
+            quantiles = Quantiles.of(finite);
         }
         return finite.length == values.length
                 ? quantiles.at(share)
