@@ -37,5 +37,11 @@ public enum CircuitProblem implements Problem {
     /** A terminal that gets nothing. */
     BRANCH_NOT_FED,
     /** A pump that others hold shut or drive backwards. */
-    PUMPS_FIGHTING
+    PUMPS_FIGHTING,
+    /** A branch whose valve is hardly open or has little authority in a state. */
+    HUNTING_BRANCH,
+    /** A valve that more head presses on than its actuator holds shut. */
+    FORCED_OPEN_VALVE,
+    /** A head band of a circuit with a minimum-flow valve. */
+    BYPASS_BELOW_LEAST_FLOW
 }

@@ -5,6 +5,7 @@ import headrace.circuit.CircuitSolution;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
+import headrace.circuit.LeastFlow;
 import headrace.problem.Notes;
 import headrace.pump.PumpSet;
 import headrace.record.Basis;
@@ -48,9 +49,20 @@ public record LoopOperation(ControlLaw law, CircuitSolution circuit, Optional<St
         return of(law, set, CircuitSolver.of(circuit), demands);
     }
 
-    /** Returns how a pump set under a law runs a circuit that was prepared; it pumps the liquid of the circuit. */
+    /**
+     * Returns how a pump set under a law runs a circuit that was prepared; it pumps the liquid of the circuit. Its
+     * minimum-flow valves bypass what the pump lacks; with nothing else to serve, the pump stands still.
+     */
     public static LoopOperation of(ControlLaw law, PumpSet given, CircuitSolver solver, Demands demands) {
         PumpSet set = given.inLiquid(solver.circuit().liquid());
+        Demands loads = LeastFlow.loads(solver.circuit(), demands);
+        return loads.total().si() == 0
+                ? asked(law, set, solver, loads)
+                : LeastFlow.solve(
+                        solver.circuit(), demands, all -> asked(law, set, solver, all), LoopOperation::circuit);
+    }
+
+    private static LoopOperation asked(ControlLaw law, PumpSet set, CircuitSolver solver, Demands demands) {
         if (demands.total().si() == 0) {
             CircuitSolution still = solver.solve(demands, Closing.head(Head.ZERO));
             return new LoopOperation(law, still, Optional.empty(), still.notes());

@@ -4,10 +4,17 @@ import headrace.chart.Chart;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.SystemCurve;
+import headrace.circuit.answer.CircuitSurvey;
+import headrace.circuit.answer.HeadMargin;
+import headrace.circuit.answer.HeadNeed;
+import headrace.circuit.answer.HeadProfile;
+import headrace.circuit.answer.ProportionalBalance;
+import headrace.circuit.band.HeadBand;
 import headrace.circuit.part.coil.EmissionLaw;
 import headrace.circuit.part.valve.InstalledCharacteristic;
 import headrace.commission.CommissioningSheet;
 import headrace.commission.SiteVerdict;
+import headrace.control.BandWithLaws;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
@@ -67,6 +74,8 @@ import headrace.operation.suction.SuctionSide;
 import headrace.operation.suction.WorkingPressure;
 import headrace.pump.PumpBranch;
 import headrace.pump.PumpSet;
+import headrace.report.circuit.AnswerReports;
+import headrace.report.circuit.BandReport;
 import headrace.report.circuit.CircuitReports;
 import headrace.report.money.AppraisalReports;
 import headrace.report.money.CostReports;
@@ -151,6 +160,13 @@ public final class Reports {
             new Report<>(Circuit.class, CircuitReports::circuit),
             new Report<>(CircuitSolution.class, CircuitReports::solution),
             new Report<>(InstalledCharacteristic.class, CircuitReports::installed),
+            new Report<>(CircuitSurvey.class, AnswerReports::survey),
+            new Report<>(HeadNeed.class, AnswerReports::need),
+            new Report<>(HeadMargin.class, AnswerReports::margin),
+            new Report<>(ProportionalBalance.class, AnswerReports::balance),
+            new Report<>(HeadProfile.class, AnswerReports::profile),
+            new Report<>(HeadBand.class, BandReport::band),
+            new Report<>(BandWithLaws.class, BandReport::laws),
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(CircuitYear.class, YearReport::of),
             new Report<>(LawHours.class, YearReport::of),

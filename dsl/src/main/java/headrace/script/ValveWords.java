@@ -20,6 +20,7 @@ import headrace.units.Ratio;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Words for valves. */
 public final class ValveWords implements Words {
@@ -51,13 +52,19 @@ public final class ValveWords implements Words {
     @Word(
             help = CONTROL,
             example = CONTROL_EXAMPLE,
-            choices = {KINDS, RANGE, NAME})
+            choices = {
+                KINDS,
+                RANGE,
+                "closeOff: the pressure difference against which its actuator holds it shut; any unless chosen",
+                NAME
+            })
     public static ControlValve controlValve(Map<String, ?> given, Object open) {
-        Choices choices = Choices.of("controlValve", given, "characteristic", "rangeability", "name");
+        Choices choices = Choices.of("controlValve", given, "characteristic", "rangeability", "closeOff", "name");
         return new ControlValve(
                 choices.text("name", "control valve"),
                 coefficient(open, "a control valve"),
-                characteristic(choices, "equal percentage"));
+                characteristic(choices, "equal percentage"),
+                choices.has("closeOff") ? Optional.of(choices.quantity("closeOff", Pressure.KIND)) : Optional.empty());
     }
 
     /** Makes a balancing valve. */

@@ -1,9 +1,12 @@
 package headrace.circuit.band;
 
+import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Demands;
+import headrace.circuit.LeastFlow;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
@@ -24,9 +27,10 @@ import java.util.List;
  *   <dt>Units
  *   <dd>Heads of the liquid at the pump.
  *   <dt>Limits
- *   <dd>Total flows above 0 and up to the sum of the demands. Both edges are exact where the mains are two trees along
- *       each other (direct return). With loops, reverse return or a bypass the upper edge is searched, and the band
- *       says so: the true one is not below it.
+ *   <dd>Total flows above 0 and up to the sum of the demands. Minimum-flow valves are no loads: the band is that of the
+ *       loads, and says so. Both edges are exact where the mains are two trees along each other (direct return). With
+ *       loops, reverse return or a bypass the upper edge is searched, and the band says so: the true one is not below
+ *       it.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code FLOW_OUTSIDE_DEMANDS}.
  *   <dt>Source
@@ -53,13 +57,14 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
      * @param steps at how many total flows, evenly up to the sum of the demands; 1 or more
      */
     public static HeadBand of(Circuit circuit, Demands demands, int steps) {
-        BandSearch search = new BandSearch(CircuitSolver.of(circuit), demands);
+        Demands loads = LeastFlow.loads(circuit, demands);
+        BandSearch search = new BandSearch(CircuitSolver.of(circuit), loads);
         List<BandPoint> points = new ArrayList<>();
         for (int i = 1; i <= steps; i++) {
             Work.progress("head band", i, steps);
             points.add(search.at(search.total() * i / steps));
         }
-        return new HeadBand(circuit, demands, points, search.isSearched(), notes(circuit, search));
+        return new HeadBand(circuit, loads, points, search.isSearched(), notes(circuit, search));
     }
 
     /**
@@ -68,7 +73,8 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
      * @throws Refusal with {@code FLOW_OUTSIDE_DEMANDS} unless the flow is above 0 and at most the sum of the demands
      */
     public static HeadBand at(Circuit circuit, Demands demands, Flow flow) {
-        BandSearch search = new BandSearch(CircuitSolver.of(circuit), demands);
+        Demands loads = LeastFlow.loads(circuit, demands);
+        BandSearch search = new BandSearch(CircuitSolver.of(circuit), loads);
         if (!(flow.si() > 0 && flow.si() <= search.total() * (1 + 1e-12))) {
             throw new Refusal(
                     CircuitProblem.FLOW_OUTSIDE_DEMANDS,
@@ -78,11 +84,18 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
                     "Ask for a flow in that range, or for larger demands");
         }
         BandPoint point = search.at(Math.min(flow.si(), search.total()));
-        return new HeadBand(circuit, demands, List.of(point), search.isSearched(), notes(circuit, search));
+        return new HeadBand(circuit, loads, List.of(point), search.isSearched(), notes(circuit, search));
     }
 
     private static Notes notes(Circuit circuit, BandSearch search) {
         Notes all = circuit.notes();
+        for (Branch bypass : LeastFlow.bypasses(circuit)) {
+            MinimumFlowValve valve = (MinimumFlowValve) bypass.valve().orElseThrow();
+            all = all.with(
+                    CircuitProblem.BYPASS_BELOW_LEAST_FLOW,
+                    "The head band is that of the loads. Below " + valve.least() + " '" + bypass.name()
+                            + "' adds what the pump lacks, which takes further head in the mains that it passes");
+        }
         return search.isSearched()
                 ? all.with(
                         CircuitProblem.BAND_SEARCHED,

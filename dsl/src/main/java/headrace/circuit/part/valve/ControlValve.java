@@ -9,7 +9,9 @@ import headrace.liquid.Liquid;
 import headrace.units.Flow;
 import headrace.units.FlowCoefficient;
 import headrace.units.Head;
+import headrace.units.Pressure;
 import headrace.units.Ratio;
+import java.util.Optional;
 
 /**
  * A two-way control valve.
@@ -28,12 +30,21 @@ import headrace.units.Ratio;
  * @param name what it is called
  * @param open Kvs, the flow coefficient when it is fully open
  * @param characteristic how the flow coefficient goes with the stroke
+ * @param closeOff the pressure difference against which its actuator holds it shut, if it is known
  */
-public record ControlValve(String name, FlowCoefficient open, Characteristic characteristic)
+public record ControlValve(
+        String name, FlowCoefficient open, Characteristic characteristic, Optional<Pressure> closeOff)
         implements Throttling, NamedPart {
     /** Refuses what cannot be. */
     public ControlValve {
-        new PartName("control valve", name).positive(open, "flow coefficient");
+        PartName part = new PartName("control valve", name);
+        part.positive(open, "flow coefficient");
+        closeOff.ifPresent(most -> part.positive(most, "pressure difference against which it shuts"));
+    }
+
+    /** Returns a valve whose actuator holds it shut against whatever comes. */
+    public ControlValve(String name, FlowCoefficient open, Characteristic characteristic) {
+        this(name, open, characteristic, Optional.empty());
     }
 
     /** Returns a valve of equal percentage with the usual rangeability. */
@@ -43,7 +54,7 @@ public record ControlValve(String name, FlowCoefficient open, Characteristic cha
 
     @Override
     public ControlValve named(String other) {
-        return new ControlValve(other, open, characteristic);
+        return new ControlValve(other, open, characteristic, closeOff);
     }
 
     @Override
