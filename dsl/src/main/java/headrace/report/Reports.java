@@ -61,6 +61,8 @@ import headrace.estimate.FlowEstimator;
 import headrace.estimate.UncertaintyMap;
 import headrace.estimate.site.AgainstTruth;
 import headrace.estimate.site.Calibration;
+import headrace.lesson.Check;
+import headrace.lesson.Exercise;
 import headrace.liquid.Liquid;
 import headrace.operation.OperatingPoint;
 import headrace.operation.ParallelOperation;
@@ -77,6 +79,7 @@ import headrace.pump.PumpSet;
 import headrace.report.circuit.AnswerReports;
 import headrace.report.circuit.BandReport;
 import headrace.report.circuit.CircuitReports;
+import headrace.report.lesson.LessonReports;
 import headrace.report.money.AppraisalReports;
 import headrace.report.money.CostReports;
 import headrace.report.money.RangeReport;
@@ -113,6 +116,8 @@ public final class Reports {
             new Report<>(Shown.class, shown -> shown),
             new Report<>(Table.class, PlainReports::table),
             new Report<>(RunRecord.class, RunReports::of),
+            new Report<>(Exercise.class, LessonReports::exercise),
+            new Report<>(Check.class, LessonReports::check),
             new Report<>(Chart.class, PlainReports::chart),
             new Report<>(Liquid.class, PlainReports::liquid),
             new Report<>(Inquiry.class, InquiryReport::of),

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
         description = "Designs variable-speed pumping by script, from pump test to strategy comparison.",
         subcommands = {
             RunCommand.class,
+            SealCommand.class,
             ShellCommand.class,
             InstallCommand.class,
             UninstallCommand.class,

@@ -6,11 +6,13 @@ import headrace.kernel.headless.ResultFolder;
 import headrace.kernel.headless.RunInput;
 import headrace.kernel.headless.RunParameters;
 import headrace.kernel.headless.TerminalView;
+import headrace.kernel.headless.classroom.Grading;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -45,7 +47,12 @@ final class RunCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The notebook (.ipynb) or script (.groovy).")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "The notebook (.ipynb) or script (.groovy); with --grade also several.")
+    private List<Path> files;
+
     private Path file;
 
     @Option(
@@ -81,21 +88,41 @@ final class RunCommand implements Callable<Integer> {
                     + " writes the same files.")
     private boolean timings;
 
+    @Option(
+            names = "--grade",
+            description = "Runs notebooks with exercises and lists what is right, wrong and not answered, also as"
+                    + " grades.csv in the folder for the results. A cell that fails, or takes more than 60 s, does not"
+                    + " stop it. Ends with 0 unless a file is bad.")
+    private boolean grade;
+
     @Override
     public Integer call() {
+        HeadlessRun.Choices choices = choices();
+        if (grade) {
+            PrintWriter words = new PrintWriter(standardOutput(), true);
+            return new GradeRun(words, spec.commandLine().getErr())
+                    .run(files, choices.parameters(), choices.most().orElse(Grading.USUAL), output);
+        }
+        if (files.size() > 1) {
+            throw new ParameterException(spec.commandLine(), "Several files are run only with --grade");
+        }
+        file = files.get(0);
         RunInput input = RunInput.read(file);
         ResultFolder folder = ResultFolder.of(input, Optional.ofNullable(output));
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
-        TerminalView terminal = new TerminalView(out, Boolean.getBoolean("headrace.colour"));
+        TerminalView terminal = new TerminalView(standardOutput(), Boolean.getBoolean("headrace.colour"));
         Path writes = folder.notebook().toAbsolutePath().getParent();
         try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes, input.language())) {
-            HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session, choices());
+            HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session, choices);
             Thread stopping = new Thread(() -> stop(run), "stop");
             Runtime.getRuntime().addShutdownHook(stopping);
             int code = code(run.run());
             leave(stopping);
             return code;
         }
+    }
+
+    private static PrintStream standardOutput() {
+        return new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
     }
 
     private HeadlessRun.Choices choices() {

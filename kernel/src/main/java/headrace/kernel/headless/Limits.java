@@ -10,14 +10,15 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Stops a cell that takes longer than it may. */
-final class Limits implements AutoCloseable {
+public final class Limits implements AutoCloseable {
     private static final long ASK_AGAIN_MILLISECONDS = 100;
 
     private final Optional<Duration> most;
     private final Session session;
     private final ScheduledExecutorService clock;
 
-    Limits(Optional<Duration> most, Session session) {
+    /** Limits each cell to so long; empty for no limit. */
+    public Limits(Optional<Duration> most, Session session) {
         this.most = most;
         this.session = session;
         clock = most.isEmpty()
@@ -30,7 +31,7 @@ final class Limits implements AutoCloseable {
     }
 
     /** Runs a cell, and returns whether it took too long. */
-    boolean passed(Runnable cell) {
+    public boolean passed(Runnable cell) {
         if (most.isEmpty()) {
             cell.run();
             return false;

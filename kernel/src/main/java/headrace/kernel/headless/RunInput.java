@@ -135,13 +135,13 @@ public record RunInput(Path file, Notebook notebook, List<Integer> firstLines, L
     }
 
     /** Returns the code of a cell so that a line of it has the same number as in the file. */
-    String codeToRun(int cell) {
+    public String codeToRun(int cell) {
         return "\n".repeat(firstLines.get(cell) - 1)
                 + notebook.cells().get(cell).source();
     }
 
     /** Returns whether the cell is code that has something to run. */
-    static boolean runs(Cell cell) {
+    public static boolean runs(Cell cell) {
         return cell instanceof Cell.Code && !cell.source().isBlank() && !cell.isTagged("skip-execution");
     }
 }

@@ -91,7 +91,7 @@ public record RunParameters(Map<String, String> values) {
     }
 
     /** Returns a run whose parameters have these values. */
-    RunInput in(RunInput input) {
+    public RunInput in(RunInput input) {
         if (values.isEmpty()) {
             return input;
         }

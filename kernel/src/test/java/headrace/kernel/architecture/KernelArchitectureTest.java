@@ -34,7 +34,7 @@ class KernelArchitectureTest {
             row("display", "", "org.knowm.xchart..").calculations("data", "report", "chart", "units", "problem"),
             row("session", "display", LANGUAGES).calculations("script", "problem", "record", "work", "units"),
             row("notebook", "display", JSON).calculations("problem"),
-            row("headless", "notebook session display", "org.commonmark..").calculations("problem"),
+            row("headless", "notebook session display", "org.commonmark..").calculations("problem", "lesson", "data"),
             row("terminal", "session display", "org.jline..").calculations("report", "chart", "script"),
             row("message", "display"),
             row("comm", "message"),
@@ -51,7 +51,7 @@ class KernelArchitectureTest {
                             "server history wire message headless terminal install selfcheck session display",
                             "picocli..",
                             "org.jline..")
-                    .calculations("problem"));
+                    .calculations("problem", "lesson", "data", "report"));
 
     @ArchTest
     static final ArchRule packages_form_no_cycle =

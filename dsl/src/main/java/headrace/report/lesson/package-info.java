@@ -1,0 +1,2 @@
+/** How exercises and what was said to answers show themselves. */
+package headrace.report.lesson;
