@@ -29,8 +29,7 @@ public final class ScriptLanguage {
         ImportCustomizer imports = new ImportCustomizer();
         imports.addStarImports("headrace.units");
         imports.addImports("headrace.problem.Refusal");
-        Vocabulary.all().classes().forEach(words -> imports.addStaticStars(words.getName()));
-        configuration.addCompilationCustomizers(imports, new NumberRules());
+        configuration.addCompilationCustomizers(imports, new WordImports(), new NumberRules());
         return configuration;
     }
 }

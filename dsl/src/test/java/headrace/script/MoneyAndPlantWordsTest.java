@@ -198,6 +198,15 @@ class MoneyAndPlantWordsTest {
         assertTrue(text(run("cashFlow([-1000.EUR, 2500.EUR, -1540.EUR])")).contains("[several-internal-rates]"));
     }
 
+    /**
+     * A private helper of a class of words is no word: HandOverWords has one called share, SpreadWords one called law.
+     */
+    @Test
+    void a_block_of_a_script_is_called_by_its_own_name_whatever_the_words_have_inside() {
+        assertEquals(6, run("share = { it * 2 }\nshare(3)"));
+        assertEquals("b", run("fault = { row -> row[1] }\nfault(['a', 'b'])"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
