@@ -50,6 +50,9 @@ final class ContourTrace {
 
     /** Walks around a cell; each run of corners inside the field, with the edge of the field, is a part to cut. */
     void cell(int i, int j) {
+        if (isPassedBy(i, j)) {
+            return;
+        }
         List<Sample> corners = List.of(
                 samples.corner(i, j), samples.corner(i + 1, j), samples.corner(i + 1, j + 1), samples.corner(i, j + 1));
         List<Long> sides = List.of(lying(i, j), standing(i + 1, j), lying(i, j + 1), standing(i, j));
@@ -62,6 +65,18 @@ final class ContourTrace {
                 cut(run(corners, sides, start));
             }
         }
+    }
+
+    /** Most cells lie inside the field and on one side of the level: seen at once, before anything is made of them. */
+    private boolean isPassedBy(int i, int j) {
+        boolean above = isAbove(samples.corner(i, j));
+        for (int corner = 0; corner < 4; corner++) {
+            Sample at = samples.corner(i + corner % 2, j + corner / 2);
+            if (!at.inside() || isAbove(at) != above) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Part run(List<Sample> corners, List<Long> sides, int start) {

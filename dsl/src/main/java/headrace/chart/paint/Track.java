@@ -87,7 +87,9 @@ public final class Track {
         double length = 0;
         for (int i = 1; i < x.length; i++) {
             double[] inside = inside(i, box);
-            length += (inside[1] - inside[0]) * Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+            if (inside[1] != inside[0]) { // most pieces lie elsewhere, and a root is dear
+                length += (inside[1] - inside[0]) * Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+            }
         }
         return length;
     }
