@@ -35,8 +35,8 @@ import java.util.stream.Collectors;
  *   <dt>Limits
  *   <dd>Steady state in each hour; one price at every hour, no demand charge.
  *   <dt>Errors
- *   <dd>{@link Refusal} with {@code DESIGN_MISSING} or {@code NEGATIVE_PRICE}, {@code UNKNOWN_BRANCH} for a demand of
- *       no branch, and as {@link headrace.control.LoopOperation}.
+ *   <dd>{@link Refusal} with {@code DESIGN_MISSING}, {@code UNKNOWN_BRANCH} for a demand of no branch, and as
+ *       {@link headrace.control.LoopOperation}.
  *   <dt>Source
  *   <dd>Savings are differences of two results of this program, their baseline and basis named beside each.
  * </dl>
@@ -78,18 +78,11 @@ public record CircuitYear(
      * @param set the pump set
      * @param circuit the circuit
      * @param year what each branch is asked for, hour by hour
-     * @param price the price of energy, 0 or more
+     * @param price the price of energy; one below 0 is computed and noted
      * @param laws the laws, all made for one design point, at least one for any
      */
     public static CircuitYear of(
             PumpSet set, Circuit circuit, BranchYear year, EnergyPrice price, List<ControlLaw> laws) {
-        if (price.perKilowattHour().amount() < 0) {
-            throw new Refusal(
-                    EnergyProblem.NEGATIVE_PRICE,
-                    "Asked for a year at " + price,
-                    "A price for the whole year must be 0 or more",
-                    "Check the sign");
-        }
         return new Years(set, circuit, year, laws).compared(price);
     }
 
@@ -180,6 +173,11 @@ public record CircuitYear(
                     counts.stream().map(count -> count.year(year)).toList();
             int own = laws.size();
             Notes notes = circuit.notes().and(year.notes()).and(set.notes());
+            if (price.perKilowattHour().amount() < 0) {
+                notes = notes.with(
+                        EnergyProblem.NEGATIVE_PRICE,
+                        "At " + price + " the law that takes most costs least, and every saving of energy is a loss");
+            }
             for (LawHours law : years.subList(0, own)) {
                 notes = notes.and(law.notes());
             }

@@ -226,6 +226,15 @@ class CircuitYearTest {
     }
 
     @Test
+    void a_price_below_nothing_is_computed_and_noted() {
+        BranchYear asked = asked(constant(0.5), Sharing.even());
+        EnergyPrice paid = new EnergyPrice(new Money(-0.01, "EUR"));
+        CircuitYear year = CircuitYear.of(SET, LOOP, asked, paid, List.of(laws()));
+        assertTrue(year.notes().has(EnergyProblem.NEGATIVE_PRICE));
+        assertTrue(year.price().of(year.laws().get(0).energy().wire()).amount() < 0);
+    }
+
+    @Test
     void what_cannot_be_compared_is_refused() {
         BranchYear asked = asked(constant(0.5), Sharing.even());
         assertEquals(
