@@ -192,7 +192,7 @@ public record Circuit(Liquid liquid, String discharge, String suction, List<Bran
                 all = all.and(part.notes(liquid));
             }
         }
-        return all;
+        return all.and(CircuitNotes.mixedUnits(this));
     }
 
     @Override

@@ -43,5 +43,7 @@ public enum CircuitProblem implements Problem {
     /** A valve that more head presses on than its actuator holds shut. */
     FORCED_OPEN_VALVE,
     /** A head band of a circuit with a minimum-flow valve. */
-    BYPASS_BELOW_LEAST_FLOW
+    BYPASS_BELOW_LEAST_FLOW,
+    /** A head at a pump that moves nothing, or less than none. */
+    NO_HEAD_AT_PUMP
 }

@@ -17,6 +17,7 @@ import headrace.circuit.part.coil.EmissionLaw;
 import headrace.control.BandWithLaws;
 import headrace.control.ControlLaw;
 import headrace.control.LoopOperation;
+import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
 import headrace.record.Traced;
 import headrace.units.Flow;
@@ -76,7 +77,7 @@ public final class CircuitAnswerWords implements Words {
     public static CircuitSurvey survey(Map<String, ?> given, Object circuit, Object head) {
         Choices choices = Choices.of("survey", given, "load", "demands", "heat");
         Circuit loop = circuit(circuit, "survey");
-        Standing standing = Standing.at(loop, Wanted.head(head, "the head of survey"));
+        Standing standing = Standing.at(loop, CircuitWords.headAtPump(head, "survey"));
         return CircuitSurvey.of(standing, CircuitWords.demands(loop, choices), heats(loop, choices), Optional.empty());
     }
 
@@ -125,7 +126,8 @@ public final class CircuitAnswerWords implements Words {
     private static HeatOfFlow heat(Object given) {
         return given instanceof CoilHeat coil
                 ? HeatOfFlow.of(coil)
-                : HeatOfFlow.of(Wanted.object(EmissionLaw.class, given, "the choice heat:, or a coilHeat,"));
+                : HeatOfFlow.of(Wanted.object(
+                        EmissionLaw.class, given, "the choice heat: of survey, which takes a coilHeat too"));
     }
 
     /** Says what head is needed. */
@@ -208,7 +210,15 @@ public final class CircuitAnswerWords implements Words {
             laws.add(Wanted.object(ControlLaw.class, law, "a law of headBand"));
         }
         PumpSet set = ControlWords.set(choices.object("set", Object.class), "headBand");
-        return BandWithLaws.of(band, set, laws, choices.whole("loads", 5));
+        int loads = choices.whole("loads", 5);
+        if (loads < 1) {
+            throw new Refusal(
+                    ScriptProblem.WRONG_VALUE,
+                    "The number " + loads + " was given for the choice loads: of headBand",
+                    "Laws are run at one load or more",
+                    "Leave it out for 5");
+        }
+        return BandWithLaws.of(band, set, laws, loads);
     }
 
     /** Draws heads along the mains. */
@@ -222,7 +232,7 @@ public final class CircuitAnswerWords implements Words {
                 standing instanceof LoopOperation run
                         ? run.circuit()
                         : Wanted.object(
-                                CircuitSolution.class, standing, "what headProfile is given, from flows or settle,"));
+                                CircuitSolution.class, standing, "what headProfile draws, made by flows or settle"));
     }
 
     private static Circuit circuit(Object given, String word) {

@@ -2,10 +2,12 @@ package headrace.script;
 
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
+import headrace.circuit.CircuitProblem;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
 import headrace.circuit.LeastFlow;
+import headrace.circuit.part.BoosterPump;
 import headrace.circuit.part.NamedPart;
 import headrace.circuit.part.Part;
 import headrace.circuit.part.coil.Coil;
@@ -15,7 +17,9 @@ import headrace.circuit.shape.Tap;
 import headrace.circuit.shape.TwoPipe;
 import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
+import headrace.pump.PumpBranch;
 import headrace.units.Flow;
+import headrace.units.Head;
 import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +32,7 @@ import java.util.stream.Stream;
 public final class CircuitWords implements Words {
     private static final String BRANCH =
             "A branch with its parts in the order of flow, for directReturn, reverseReturn or"
-                    + " circuit. Its design flow is that of its coil or of its pressure-independent valve unless chosen.";
+                    + " circuit; a pumpBranch among them is a pump of its own. Its design flow is that of its coil or of its pressure-independent valve unless chosen.";
     private static final String BRANCH_EXAMPLE =
             "branch('foyer', coil(16.m3ph, 25.kPa), controlValve(25.kv), main: pipe(24.m, steel: 150))";
     private static final String DIRECT = "A circuit of two pipes with direct return: branches from the nearest to the"
@@ -54,7 +58,8 @@ public final class CircuitWords implements Words {
             "pressure-independent valve",
             "check valve",
             "bypass valve",
-            "minimum-flow valve");
+            "minimum-flow valve",
+            "decoupler");
 
     @Override
     public String subject() {
@@ -193,7 +198,20 @@ public final class CircuitWords implements Words {
     public static CircuitSolution flows(Map<String, ?> given, Object circuit, Object head) {
         Choices choices = Choices.of("flows", given, "load", "demands");
         Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of flows");
-        return LeastFlow.solve(loop, demands(loop, choices), Closing.head(Wanted.head(head, "the head of flows")));
+        return LeastFlow.solve(loop, demands(loop, choices), Closing.head(headAtPump(head, "flows")));
+    }
+
+    /** Returns the head at a pump, which pushes. */
+    static Head headAtPump(Object given, String word) {
+        Head head = Wanted.head(given, "the head of " + word);
+        if (head.si() < 0) {
+            throw new Refusal(
+                    CircuitProblem.NO_HEAD_AT_PUMP,
+                    "Asked for " + word + " at a head of " + head,
+                    "A pump adds head: 0 or more",
+                    "Check the sign; a pump that stands still is 0.m");
+        }
+        return head;
     }
 
     /** Returns what is asked of a circuit: a share of all design flows, and single demands by the branch. */
@@ -228,13 +246,15 @@ public final class CircuitWords implements Words {
     private static List<Part> parts(Object given, String place, String what) {
         List<Part> parts = new ArrayList<>();
         for (Object one : given instanceof List<?> list ? list : List.of(given)) {
-            Part part = Wanted.object(Part.class, one, "a part of " + what);
+            Part part = one instanceof PumpBranch pump
+                    ? new BoosterPump(pump)
+                    : Wanted.object(Part.class, one, "a part of " + what);
             parts.add(part instanceof NamedPart named && UNNAMED.contains(named.name()) ? called(named, place) : part);
         }
         return parts;
     }
 
     private static Part called(NamedPart part, String place) {
-        return part.named(part.name() + " of " + place);
+        return place.startsWith(part.name()) ? part : part.named(part.name() + " of " + place);
     }
 }

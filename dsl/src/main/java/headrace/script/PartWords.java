@@ -1,9 +1,12 @@
 package headrace.script;
 
+import headrace.circuit.part.DecouplerPipe;
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
 import headrace.circuit.part.Strainer;
 import headrace.circuit.part.coil.Coil;
+import headrace.circuit.part.coil.CoilHeat;
+import headrace.circuit.part.coil.CoilRating;
 import headrace.circuit.part.coil.EmissionLaw;
 import headrace.circuit.part.fitting.Fitting;
 import headrace.circuit.part.fitting.FittingLoss;
@@ -11,12 +14,16 @@ import headrace.circuit.part.fitting.StandardFitting;
 import headrace.circuit.part.pipe.Bore;
 import headrace.circuit.part.pipe.Pipe;
 import headrace.circuit.part.pipe.PipeSeries;
+import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Length;
+import headrace.units.MassFlow;
+import headrace.units.Power;
 import headrace.units.Pressure;
 import headrace.units.Quantities;
 import headrace.units.Ratio;
+import headrace.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -184,6 +191,43 @@ public final class PartWords implements Words {
         Choices choices = Choices.of("strainer", given, "blocked", "name");
         return new Strainer(
                 choices.text("name", "strainer"), drop(flow, loss, "a strainer"), choices.ratio("blocked", Ratio.ZERO));
+    }
+
+    /** Makes a decoupler. */
+    @Word(
+            help =
+                    "The decoupler between a plant loop and a load loop, a pipe without resistance from supply to return. Its"
+                            + " flow says which loop moves more; a note says where return water mixes into the supply.",
+            example = "branch('decoupler', decoupler(), from: 'plant supply', to: 'plant return')")
+    public static DecouplerPipe decoupler() {
+        return new DecouplerPipe("decoupler");
+    }
+
+    /** Makes the heat of a coil. */
+    @Word(
+            help =
+                    "How the heat of a coil goes with its flow, by effectiveness and transfer units, its air and its temperatures"
+                            + " as at design.",
+            example = "coilHeat(heat: 90.kW, water: 5.2.m3ph, liquid: water(70.degC), air: 3.kgps, enteringAir:"
+                    + " 10.degC).heatAt(50.percent)",
+            choices = {
+                "heat: its heat at design; always needed",
+                "water: its flow at design; always needed",
+                "liquid: the liquid as it enters at design; always needed",
+                "air: the flow of air; always needed",
+                "enteringAir: the temperature of the air that enters; always needed",
+                NAME
+            })
+    public static CoilHeat coilHeat(Map<String, ?> given) {
+        Choices choices = Choices.of("coilHeat", given, "heat", "water", "liquid", "air", "enteringAir", "name");
+        return CoilHeat.through(
+                choices.text("name", "coil"),
+                new CoilRating(
+                        choices.quantity("heat", Power.KIND),
+                        choices.quantity("water", Flow.KIND),
+                        choices.object("liquid", Liquid.class),
+                        choices.quantity("air", MassFlow.KIND),
+                        choices.quantity("enteringAir", Temperature.KIND)));
     }
 
     /** Makes an emission law. */

@@ -85,8 +85,10 @@ public final class ValveWords implements Words {
     public static BalancingValve balancingValve(Map<String, ?> given) {
         Choices choices = Choices.of("balancingValve", given, "settings", "at", "name");
         List<?> rows = choices.object("settings", List.class);
-        SettingTable table = SettingTable.of(rows.stream().map(ValveWords::row).toList());
-        BalancingValve open = BalancingValve.open(choices.text("name", "balancing valve"), table);
+        String name = choices.text("name", "balancing valve");
+        List<SettingTable.Row> settings = rows.stream().map(ValveWords::row).toList();
+        sayOneUnit(settings, name);
+        BalancingValve open = BalancingValve.open(name, SettingTable.of(settings));
         return choices.has("at") ? open.at(choices.number("at")) : open;
     }
 
@@ -101,6 +103,20 @@ public final class ValveWords implements Words {
                 .taking(
                         Wanted.head(excess, "the excess head of settingFor"),
                         Wanted.flow(flow, "the flow of settingFor"));
+    }
+
+    private static void sayOneUnit(List<SettingTable.Row> rows, String name) {
+        List<String> units = rows.stream()
+                .flatMap(row -> row.coefficient().said().stream())
+                .distinct()
+                .toList();
+        if (units.size() > 1) {
+            throw new Refusal(
+                    PartProblem.MIXED_FLOW_COEFFICIENTS,
+                    "The settings of '" + name + "' are given in " + String.join(" and in ", units),
+                    "A table of settings is all in Kv or all in Cv, which differ by a factor of 1.156",
+                    "See which of them the data sheet states, and write all rows in it");
+        }
     }
 
     private static SettingTable.Row row(Object given) {

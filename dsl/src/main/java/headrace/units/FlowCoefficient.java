@@ -1,11 +1,13 @@
 package headrace.units;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How much a valve passes: its flow of water at a set pressure difference.
  *
- * <p>Kv is the flow in m³/h at 1 bar, Cv the flow in US gpm at 1 psi, both at 1000 kg/m³ (IEC 60534-1). Held as Kv.
+ * <p>Kv is the flow in m³/h at 1 bar, Cv the flow in US gpm at 1 psi, both at 1000 kg/m³ (IEC 60534-1). Held as Kv; it
+ * remembers in which of the two it was said, so that a table that mixes them can be refused.
  */
 public final class FlowCoefficient extends Amount<FlowCoefficient> {
     private static final double CV =
@@ -23,8 +25,25 @@ public final class FlowCoefficient extends Amount<FlowCoefficient> {
     /** No flow coefficient. */
     public static final FlowCoefficient ZERO = new FlowCoefficient(0);
 
+    private final Optional<Unit> said;
+
     private FlowCoefficient(double si) {
+        this(si, Optional.empty());
+    }
+
+    private FlowCoefficient(double si, Optional<Unit> said) {
         super(si);
+        this.said = said;
+    }
+
+    @Override
+    FlowCoefficient saidIn(Unit unit) {
+        return new FlowCoefficient(si(), Optional.of(unit));
+    }
+
+    /** Returns the symbol of the unit in which it was said, {@code Kv} or {@code Cv}; none if it was computed. */
+    public Optional<String> said() {
+        return said.map(Unit::symbol);
     }
 
     /** Returns the flow coefficient of so many Kv. */

@@ -90,7 +90,8 @@ public final class Kind<Q extends Quantity<Q>> {
      * @throws Refusal with {@code UNKNOWN_UNIT} if this kind has no unit of that word, symbol or spelling
      */
     public Q of(double value, String unit) {
-        return make.apply(unit(unit).toSi(value));
+        Unit said = unit(unit);
+        return make.apply(said.toSi(value)).saidIn(said);
     }
 
     /**

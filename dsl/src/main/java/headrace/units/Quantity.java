@@ -55,6 +55,12 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q>, 
         return kind().unit(unit).fromSi(si);
     }
 
+    /** Returns this quantity, of a kind that remembers it with the unit in which it was said. */
+    @SuppressWarnings("unchecked")
+    Q saidIn(Unit unit) {
+        return (Q) this;
+    }
+
     /** Makes another quantity of this kind. */
     final Q make(double value) {
         return kind().make().apply(value);

@@ -13,6 +13,7 @@ import headrace.circuit.CircuitProblem;
 import headrace.circuit.Demands;
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.curve.Duty;
 import headrace.drive.SeparateLosses;
 import headrace.liquid.Liquid;
@@ -20,6 +21,7 @@ import headrace.problem.Refusal;
 import headrace.pump.KnownPump;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
+import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
@@ -58,6 +60,35 @@ class LoopOperationTest {
         assertEquals(
                 Math.sqrt(0.9), run.pump().orElseThrow().point().speedRatio().value(), 1e-9);
         assertTrue(run.circuit().starvedBranches().isEmpty());
+    }
+
+    /**
+     * The bypass takes what the loads leave of 15 m³/h: 10 beside 5, nothing beside 40, and nothing where nothing runs.
+     */
+    @Test
+    void a_minimum_flow_valve_bypasses_what_the_pump_lacks() {
+        Circuit loop = Circuit.of(
+                KnownPump.WATER,
+                "supply",
+                "return",
+                Branch.terminal("room", "supply", "return", m3ph(40), loss("coil", 40, 5)),
+                Branch.terminal(
+                        "bypass",
+                        "supply",
+                        "return",
+                        m3ph(15),
+                        new MinimumFlowValve("valve", m3ph(15), FlowCoefficient.kv(40))));
+        ControlLaw law = ControlLaw.constantHead(new Duty(m3ph(40), Head.metres(10)));
+        Demands design = loop.designDemands();
+        LoopOperation low = LoopOperation.of(law, SET, loop, design.with("room", m3ph(5)));
+        assertEquals(10, low.circuit().branch("bypass").flow().toCubicMetresPerHour(), 1e-7);
+        assertEquals(15, low.pump().orElseThrow().point().flow().toCubicMetresPerHour(), 1e-7);
+        LoopOperation full = LoopOperation.of(law, SET, loop, design);
+        assertEquals(0, full.circuit().branch("bypass").flow().si(), 1e-12);
+        assertEquals(40, full.circuit().flow().toCubicMetresPerHour(), 1e-7);
+        LoopOperation none = LoopOperation.of(law, SET, loop, design.with("room", Flow.ZERO));
+        assertTrue(none.pump().isEmpty());
+        assertEquals(0, none.circuit().flow().si());
     }
 
     /** Far alone needs 2 + 3 + 5 = 10 m; 4 + 12·(q/80)² = 0.00625·q² gives q = √(4/0.004375). */

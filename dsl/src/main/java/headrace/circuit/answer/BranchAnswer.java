@@ -32,6 +32,7 @@ public record BranchAnswer(BranchState state, Head shut, Optional<Authority> aut
     /** Returns whether its valve hangs near its seat. */
     public boolean isNearSeat() {
         return isAsked()
+                && !state.isStarved()
                 && state.opening()
                         .filter(opening -> opening.compareTo(SMALL_OPENING) < 0)
                         .isPresent();

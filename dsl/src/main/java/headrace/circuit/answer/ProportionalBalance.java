@@ -2,6 +2,7 @@ package headrace.circuit.answer;
 
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
+import headrace.circuit.CircuitProblem;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.Closing;
 import headrace.circuit.part.Part;
@@ -91,6 +92,13 @@ public record ProportionalBalance(Circuit balanced, HeadNeed need, Head head, Li
         Circuit open = opened(circuit);
         HeadNeed need = HeadNeed.of(open);
         Head kept = head.orElse(need.head());
+        if (!(kept.si() > 0)) {
+            throw new Refusal(
+                    CircuitProblem.NO_HEAD_AT_PUMP,
+                    "Asked to balance a " + circuit + " at " + kept,
+                    "Valves are set while something flows",
+                    "Give a head above 0, or leave it out for the " + need.head() + " that the circuit needs");
+        }
         List<Step> steps = new ArrayList<>();
         Circuit now = open;
         for (HeadNeed.Need branch : order(need, open)) {

@@ -58,6 +58,13 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
      */
     public static HeadBand of(Circuit circuit, Demands demands, int steps) {
         Demands loads = LeastFlow.loads(circuit, demands);
+        if (steps < 1 || loads.total().si() == 0) {
+            throw new Refusal(
+                    CircuitProblem.FLOW_OUTSIDE_DEMANDS,
+                    "Asked for the head band of a " + circuit + " at " + steps + " flows up to " + loads.total(),
+                    "A band has one flow or more, and its branches are asked for something",
+                    "Ask at least one branch for a flow, and for 1 or more steps; 20 are usual");
+        }
         BandSearch search = new BandSearch(CircuitSolver.of(circuit), loads);
         List<BandPoint> points = new ArrayList<>();
         for (int i = 1; i <= steps; i++) {
@@ -114,6 +121,9 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
     @Override
     public String toString() {
         BandPoint last = points.get(points.size() - 1);
+        if (points.size() == 1) {
+            return "from " + last.least().head() + " to " + last.greatest().head() + " at " + last.flow();
+        }
         return "head band of " + points.size() + " flows up to " + last.flow() + ", there from "
                 + last.least().head() + " to " + last.greatest().head();
     }

@@ -25,7 +25,7 @@ public record PartName(String kind, String name) {
     public void positive(Quantity<?> value, String what) {
         if (!(value.si() > 0)) {
             throw impossible(
-                    "a " + what + " of " + value, "It must be above 0", "Check the sign and the unit of the " + what);
+                    one(what) + " of " + value, "It must be above 0", "Check the sign and the unit of the " + what);
         }
     }
 
@@ -33,8 +33,12 @@ public record PartName(String kind, String name) {
     public void notNegative(Quantity<?> value, String what) {
         if (!(value.si() >= 0)) {
             throw impossible(
-                    "a " + what + " of " + value, "It must be 0 or more", "Check the sign and the unit of the " + what);
+                    one(what) + " of " + value, "It must be 0 or more", "Check the sign and the unit of the " + what);
         }
+    }
+
+    private static String one(String what) {
+        return ("aeio".indexOf(what.charAt(0)) < 0 ? "a " : "an ") + what;
     }
 
     /** Returns the refusal of a part that cannot be. */

@@ -25,6 +25,7 @@ import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** How answers about circuits show themselves. */
@@ -58,8 +59,8 @@ public final class AnswerReports {
                 Column.of("missing head", Head.KIND),
                 Column.of("opening", Ratio.KIND),
                 Column.of("head when shut", Head.KIND),
-                Column.of("design authority", Ratio.KIND),
-                Column.of("effective authority", Ratio.KIND),
+                Column.number("design authority"),
+                Column.number("effective authority"),
                 Column.of("design heat not delivered", Ratio.KIND));
         return table.rows(survey.branches().stream().map(AnswerReports::row).toList());
     }
@@ -75,8 +76,8 @@ public final class AnswerReports {
             state.missing(),
             state.opening().orElse(null),
             answer.shut(),
-            answer.authority().map(both -> both.design()).orElse(null),
-            answer.authority().map(both -> both.effective()).orElse(null),
+            answer.authority().map(both -> both.design().value()).orElse(null),
+            answer.authority().map(both -> both.effective().value()).orElse(null),
             answer.heatMissing().orElse(null)
         };
     }
@@ -162,9 +163,8 @@ public final class AnswerReports {
     private static Chart chart(HeadProfile profile) {
         CircuitSolution now = profile.solution();
         List<Mark> marks = new ArrayList<>();
-        String supply = "supply";
-        String back = "return";
-        double half = now.head().metres() / 2;
+        String supply = longest(profile, true);
+        String back = longest(profile, false);
         for (Branch branch : now.circuit().branches()) {
             if (!profile.reaches(branch.from()) || !profile.reaches(branch.to())) {
                 continue;
@@ -173,12 +173,12 @@ public final class AnswerReports {
             if (branch.isTerminal()) {
                 boolean starved = now.branch(branch.name()).isStarved();
                 marks.add(line.in(starved ? Ink.VERMILION : Ink.GREY).labelled(branch.name()));
-            } else if (now.headAt(branch.from()).metres() >= half) {
-                marks.add(line.in(Ink.BLUE).labelled(supply));
-                supply = "";
+            } else if (length(profile, branch) == 0) {
+                marks.add(line.in(Ink.BLACK).labelled(branch.name()));
+            } else if (isSupply(profile, branch)) {
+                marks.add(line.in(Ink.BLUE).labelled(branch.name().equals(supply) ? "supply" : ""));
             } else {
-                marks.add(line.in(Ink.GREEN).labelled(back));
-                back = "";
+                marks.add(line.in(Ink.GREEN).labelled(branch.name().equals(back) ? "return" : ""));
             }
         }
         return Chart.titled("Heads along supply and return")
@@ -187,8 +187,28 @@ public final class AnswerReports {
                                 profile.inMetres() ? "m" : "")
                         .from(0))
                 .panel(Axis.of("Head above the suction of the pump", "m").from(0), marks)
-                .caption("Between supply and return stands what each branch has; red where it is too little.")
+                .caption("Between supply and return stands what each branch has; coloured where it is too little.")
                 .build();
+    }
+
+    /** The main that says which of the two lines it belongs to: the longest of them. */
+    private static String longest(HeadProfile profile, boolean supply) {
+        return profile.solution().circuit().branches().stream()
+                .filter(branch ->
+                        !branch.isTerminal() && profile.reaches(branch.from()) && profile.reaches(branch.to()))
+                .filter(branch -> isSupply(profile, branch) == supply)
+                .max(Comparator.comparingDouble(branch -> length(profile, branch)))
+                .map(Branch::name)
+                .orElse("");
+    }
+
+    private static boolean isSupply(HeadProfile profile, Branch branch) {
+        CircuitSolution now = profile.solution();
+        return now.headAt(branch.from()).metres() >= now.head().metres() / 2;
+    }
+
+    private static double length(HeadProfile profile, Branch branch) {
+        return Math.abs(profile.distance(branch.to()) - profile.distance(branch.from()));
     }
 
     private static Line line(HeadProfile profile, Branch branch) {

@@ -11,6 +11,7 @@ import headrace.circuit.Branch;
 import headrace.circuit.BranchState;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
+import headrace.circuit.part.DecouplerPipe;
 import headrace.circuit.part.Part;
 import headrace.circuit.part.Strainer;
 import headrace.circuit.part.Throttling;
@@ -179,7 +180,7 @@ final class Schematic {
     }
 
     private static Stream<Sign> sign(Part part) {
-        if (part instanceof Pipe) {
+        if (part instanceof Pipe || part instanceof DecouplerPipe) {
             return Stream.of();
         }
         if (part instanceof Coil) {
@@ -233,9 +234,10 @@ final class Schematic {
         if (solution.isPresent()) {
             CircuitSolution found = solution.get();
             double flow = Math.abs(found.branch(main.name()).flow().si());
-            return List.of(
-                    Flow.cubicMetresPerSecond(flow).toString(),
-                    found.headAt(junction).toString());
+            List<String> note = new ArrayList<>(SidedJunctions.hasPump(main) ? List.of(main.name()) : List.of());
+            note.add(Flow.cubicMetresPerSecond(flow).toString());
+            note.add(found.headAt(junction).toString());
+            return note;
         }
         return main.parts().stream()
                 .map(part -> part instanceof Pipe pipe ? pipe.length() + " of " + pipe.bore() : kind(part))

@@ -3,6 +3,8 @@ package headrace.report.circuit;
 import headrace.chart.mark.Diagram.Side;
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
+import headrace.circuit.part.BoosterPump;
+import headrace.circuit.part.DecouplerPipe;
 import headrace.circuit.part.Passage;
 import headrace.circuit.part.pipe.Pipe;
 import java.util.ArrayDeque;
@@ -101,8 +103,16 @@ final class SidedJunctions {
         return true;
     }
 
+    /** A pump of its own lifts a side further and stands in its main; a decoupler ties both sides. */
     private static boolean isMain(Branch branch) {
-        return !branch.isTerminal() && branch.parts().stream().noneMatch(part -> part.passage() == Passage.FORWARD);
+        return !branch.isTerminal()
+                && branch.parts().stream().noneMatch(part -> part instanceof DecouplerPipe)
+                && (hasPump(branch) || branch.parts().stream().noneMatch(part -> part.passage() == Passage.FORWARD));
+    }
+
+    /** Returns whether a branch has a pump of its own. */
+    static boolean hasPump(Branch branch) {
+        return branch.parts().stream().anyMatch(BoosterPump.class::isInstance);
     }
 
     private static String other(Branch branch, String junction) {

@@ -86,6 +86,25 @@ class PipeTest {
         assertEquals(20.328, head.toFeet(), 20.328 * 1e-4);
     }
 
+    /**
+     * Example 7.17 there, recomputed: 1900 oil barrels (of 42 US gal) an hour through 50 miles of 12.09 in; Re 24,360,
+     * f 0.025111, 3412.7 ft with a lift of 2000 ft and 1499.5 hp at 67 %. Printed 3406.5 ft and 1496 hp by a shortcut.
+     */
+    @Test
+    void the_published_example_of_an_oil_line_comes_out() {
+        Liquid oil =
+                liquid(Density.kilogramsPerCubicMetre(54.64 * 16.01846337396).si(), 12.5);
+        Pipe line = Pipe.of("line", Length.inches(12.09), Length.inches(0.0022), Length.feet(50 * 5280));
+        Flow flow = Flow.usGallonsPerMinute(1900 * 42 / 60.0);
+        assertEquals(24_360, line.reynoldsAt(flow, oil), 24_360 * 2e-4);
+        assertEquals(0.025111, line.frictionFactorAt(flow, oil), 0.025111 * 1e-4);
+        double feet = line.headAt(flow, oil).toFeet() + 2000;
+        assertEquals(3412.7, feet, 3412.7 * 1e-4);
+        assertEquals(3406.5, feet, 3406.5 * 3e-3);
+        double watts = Head.feet(feet).pressureOf(oil).pascals() * flow.si() / 0.67;
+        assertEquals(1499.5, watts / 745.69987, 1499.5 * 3e-4);
+    }
+
     /** Example 7.1 there: printed 0.0179 at a Reynolds number of 100,600; recomputed 0.01795. */
     @Test
     void the_published_example_of_a_smooth_pipe_comes_out() {
