@@ -19,14 +19,26 @@ final class RuleReports {
                         + " of its design wattage: the power from the wire at the design point, drive included.")
                 .fact("edition", rule.edition())
                 .fact("jurisdiction", rule.jurisdiction())
-                .fact("binds from", rule.smallestMotor())
+                .fact("binds from", binds(rule))
                 .fact("source", rule.source())
                 .shown();
     }
 
+    private static String binds(PartLoadRule rule) {
+        String motors = "motors of " + rule.smallestMotor();
+        return rule.smallestHead().si() > 0 ? motors + " and heads of " + rule.smallestHead() : motors;
+    }
+
+    private static String said(RuleVerdict verdict) {
+        return switch (verdict.outcome()) {
+            case PASSES -> " passes the part-load rule";
+            case FAILS -> " fails the part-load rule";
+            case NOT_APPLICABLE -> ": the part-load rule is not applicable";
+        };
+    }
+
     static Shown verdict(RuleVerdict verdict) {
-        return Composed.titled(PlainReports.capital(verdict.law().name())
-                        + (verdict.passes() ? " passes the part-load rule" : " fails the part-load rule"))
+        return Composed.titled(PlainReports.capital(verdict.law().name()) + said(verdict))
                 .line(PlainReports.capital(verdict.toString()) + ".")
                 .fact("rule", verdict.rule())
                 .fact("design wattage", verdict.designWattage())

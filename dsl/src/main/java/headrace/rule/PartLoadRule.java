@@ -8,6 +8,7 @@ import headrace.operation.OperatingPoint;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
+import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import java.util.List;
@@ -36,6 +37,7 @@ import java.util.List;
  * @param flowFraction the share of design flow at which it is judged
  * @param powerFraction the share of design wattage that it allows
  * @param smallestMotor the motor from which on it binds
+ * @param smallestHead the design head from which on it binds
  * @param source where it is printed
  */
 public record PartLoadRule(
@@ -45,6 +47,7 @@ public record PartLoadRule(
         Ratio flowFraction,
         Ratio powerFraction,
         Power smallestMotor,
+        Head smallestHead,
         String source) {
     /** At most 30 % of design wattage at 50 % of design flow, for motors of 2 hp and more. */
     public static final PartLoadRule THIRTY_PERCENT_AT_HALF_FLOW = new PartLoadRule(
@@ -70,8 +73,12 @@ public record PartLoadRule(
                     7.5,
                     "WAC 51-11C-403294 (read)"),
             thirty(
-                    "30 % at 50 % flow, motors above 50 hp with heads above 100 ft",
-                    AMERICAN, "ASHRAE 90.1-2001, -2004 and -2007, 6.5.4.1", 50, REMEMBERED),
+                            "30 % at 50 % flow, motors above 50 hp with heads above 100 ft",
+                            AMERICAN,
+                            "ASHRAE 90.1-2001, -2004 and -2007, 6.5.4.1",
+                            50,
+                            REMEMBERED)
+                    .fromHead(Head.feet(100)),
             thirty(
                     "30 % at 50 % flow, chilled-water motors above 5 hp",
                     AMERICAN, "ASHRAE 90.1-2010, 6.5.4.1", 5, REMEMBERED));
@@ -82,21 +89,39 @@ public record PartLoadRule(
                 id, jurisdiction, edition, Ratio.percent(50), Ratio.percent(30), Power.horsepower(horsepower), source);
     }
 
+    /** Makes a rule that binds at every head. */
+    public PartLoadRule(
+            String id,
+            String jurisdiction,
+            String edition,
+            Ratio flowFraction,
+            Ratio powerFraction,
+            Power smallestMotor,
+            String source) {
+        this(id, jurisdiction, edition, flowFraction, powerFraction, smallestMotor, Head.ZERO, source);
+    }
+
     /** Refuses fractions outside 0 to 100 %. */
     public PartLoadRule {
-        if (!inside(flowFraction) || !inside(powerFraction) || smallestMotor.si() < 0) {
+        if (!inside(flowFraction) || !inside(powerFraction) || smallestMotor.si() < 0 || smallestHead.si() < 0) {
             throw new Refusal(
                     RuleProblem.IMPOSSIBLE_RULE,
                     "Asked for a rule that allows " + powerFraction + " of design wattage at " + flowFraction
-                            + " of design flow, for motors from " + smallestMotor,
-                    "Both shares lie above 0 % and at or below 100 %, and the motor is 0 or more",
+                            + " of design flow, for motors from " + smallestMotor + " and heads from " + smallestHead,
+                    "Both shares lie above 0 % and at or below 100 %, and motor and head are 0 or more",
                     "Correct the rule");
         }
     }
 
     /** Returns this rule at another share of design flow. */
     public PartLoadRule at(Ratio flow) {
-        return new PartLoadRule(id, jurisdiction, edition, flow, powerFraction, smallestMotor, source);
+        return new PartLoadRule(
+                id, jurisdiction, edition, flow, powerFraction, smallestMotor, smallestHead, source);
+    }
+
+    /** Returns this rule as one that binds from a design head on. */
+    public PartLoadRule fromHead(Head least) {
+        return new PartLoadRule(id, jurisdiction, edition, flowFraction, powerFraction, smallestMotor, least, source);
     }
 
     /**

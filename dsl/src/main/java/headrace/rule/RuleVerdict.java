@@ -24,6 +24,16 @@ public record RuleVerdict(PartLoadRule rule, OperatingPoint atDesign, SteadyStat
         implements Traced {
     private static final double ROUNDING = 1e-9;
 
+    /** What a rule says of a law. */
+    public enum Outcome {
+        /** The rule binds and is kept. */
+        PASSES,
+        /** The rule binds and is broken. */
+        FAILS,
+        /** The rule does not bind this pump set; its number is given all the same. */
+        NOT_APPLICABLE
+    }
+
     static RuleVerdict of(PartLoadRule rule, PumpSet set, OperatingPoint atDesign, SteadyState atPart) {
         Notes notes = atDesign.notes().and(atPart.notes());
         Power rated = set.driveTrain().motor().rated();
@@ -31,6 +41,11 @@ public record RuleVerdict(PartLoadRule rule, OperatingPoint atDesign, SteadyStat
             notes = notes.with(
                     RuleProblem.RULE_NOT_BINDING,
                     "The rule binds from motors of " + rule.smallestMotor() + " on, this one has " + rated);
+        } else if (atDesign.head().compareTo(rule.smallestHead()) < 0) {
+            notes = notes.with(
+                    RuleProblem.RULE_NOT_BINDING,
+                    "The rule binds from design heads of " + rule.smallestHead() + " on, this one is "
+                            + atDesign.head());
         }
         Basis basis = atDesign.basis()
                 .and(atPart.basis())
@@ -78,17 +93,28 @@ public record RuleVerdict(PartLoadRule rule, OperatingPoint atDesign, SteadyStat
         return margin().value() >= -ROUNDING;
     }
 
-    /** Returns whether the motor is large enough for the rule to bind. */
+    /** Returns whether motor and head are large enough for the rule to bind. */
     public boolean binds() {
         return !notes.has(RuleProblem.RULE_NOT_BINDING);
+    }
+
+    /** Returns whether the law passes, fails, or is not asked. */
+    public Outcome outcome() {
+        if (!binds()) {
+            return Outcome.NOT_APPLICABLE;
+        }
+        return passes() ? Outcome.PASSES : Outcome.FAILS;
     }
 
     /** Returns the verdict with its numbers, in one line. */
     @Override
     public String toString() {
-        return law().name() + (passes() ? " passes: " : " fails: ") + share() + " of design wattage at "
-                + rule.flowFraction() + " of design flow, " + rule.powerFraction() + " allowed, margin "
-                + Numbers.print(margin().toPercent()) + " points"
-                + (binds() ? "" : " (the rule does not bind this motor)");
+        String said = switch (outcome()) {
+            case PASSES -> " passes: ";
+            case FAILS -> " fails: ";
+            case NOT_APPLICABLE -> ", rule not applicable: ";
+        };
+        return law().name() + said + share() + " of design wattage at " + rule.flowFraction() + " of design flow, "
+                + rule.powerFraction() + " allowed, margin " + Numbers.print(margin().toPercent()) + " points";
     }
 }

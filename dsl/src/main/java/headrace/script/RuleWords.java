@@ -12,6 +12,7 @@ import headrace.rule.PartLoadCurve;
 import headrace.rule.PartLoadRule;
 import headrace.rule.RuleVerdict;
 import headrace.rule.window.MinimumHeadWindow;
+import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import java.util.ArrayList;
@@ -81,13 +82,15 @@ public final class RuleWords implements Words {
                 "flow: share of design flow at which it is judged; 50 % unless chosen",
                 "power: share of design wattage that it allows; 30 % unless chosen",
                 "smallestMotor: motor from which it binds; none unless chosen",
+                "smallestHead: design head from which it binds; none unless chosen",
                 "jurisdiction: where it binds",
                 "edition: its section and edition",
                 "source: where it is printed"
             })
     public static PartLoadRule partLoadRule(Map<String, ?> given) {
         Choices choices = Choices.of(
-                "partLoadRule", given, "name", "flow", "power", "smallestMotor", "jurisdiction", "edition", "source");
+                "partLoadRule", given, "name", "flow", "power", "smallestMotor", "smallestHead", "jurisdiction", "edition",
+                "source");
         PartLoadRule shipped = partLoadRule();
         return new PartLoadRule(
                 choices.text("name"),
@@ -96,6 +99,7 @@ public final class RuleWords implements Words {
                 choices.ratio("flow", shipped.flowFraction()),
                 choices.ratio("power", shipped.powerFraction()),
                 choices.quantity("smallestMotor", Power.KIND, Power.ZERO),
+                choices.quantity("smallestHead", Head.KIND, Head.ZERO),
                 choices.text("source", "stated by the user"));
     }
 

@@ -98,7 +98,26 @@ class PartLoadRuleTest {
         RuleVerdict verdict = RULE.judge(PumpSet.of(KnownPump.curve(), train), ControlLaw.constantHead(DESIGN));
         assertFalse(verdict.binds());
         assertTrue(verdict.notes().has(RuleProblem.RULE_NOT_BINDING));
+        assertEquals(RuleVerdict.Outcome.NOT_APPLICABLE, verdict.outcome());
+        assertTrue(verdict.toString().startsWith("constant head, rule not applicable: "), verdict.toString());
+        assertTrue(verdict.toString().contains("margin -"), verdict.toString());
         assertTrue(RULE.judge(SET, ControlLaw.constantHead(DESIGN)).binds());
+    }
+
+    /** The design head is 20 m: a rule from 19 m on binds, one from 21 m on does not. */
+    @Test
+    void binds_from_a_design_head_on_where_it_has_one() {
+        ControlLaw law = ControlLaw.constantHead(DESIGN);
+        assertEquals(
+                RuleVerdict.Outcome.FAILS,
+                RULE.fromHead(Head.metres(19)).judge(SET, law).outcome());
+        RuleVerdict beyond = RULE.fromHead(Head.metres(21)).judge(SET, law);
+        assertEquals(RuleVerdict.Outcome.NOT_APPLICABLE, beyond.outcome());
+        assertTrue(beyond.notes().toString().contains("21 m on, this one is 20 m"), beyond.notes().toString());
+        assertEquals(
+                RuleVerdict.Outcome.PASSES,
+                RULE.judge(SET, ControlLaw.quadratic(DESIGN, Ratio.ZERO)).outcome());
+        refused(RuleProblem.IMPOSSIBLE_RULE, () -> RULE.fromHead(Head.metres(-1)));
     }
 
     /**
