@@ -36,4 +36,9 @@ record ConstantSpeed(boolean throughDrive) implements ControlLaw {
     public Demand demand(LoopState state, PumpSet set) {
         return throughDrive ? new Demand.OfSpeed(set.ratedSpeed()) : new Demand.FullSpeedOnMains();
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

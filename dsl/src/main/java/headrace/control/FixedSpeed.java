@@ -45,4 +45,9 @@ record FixedSpeed(Duty forDuty) implements ControlLaw {
         double speed = curve.pointFor(forDuty).speed().over(curve.speed()).value();
         return Closing.ofFlow(q -> curve.headMetres(Math.max(0, q), speed));
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

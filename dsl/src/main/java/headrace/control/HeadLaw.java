@@ -98,4 +98,9 @@ record HeadLaw(String shape, Duty forDuty, Head minimumHead, double exponent) im
     private boolean isConstant() {
         return minimumHead.equals(forDuty.head());
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

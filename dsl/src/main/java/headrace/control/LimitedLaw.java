@@ -60,4 +60,9 @@ record LimitedLaw(ControlLaw law, LawLimits limits) implements ControlLaw {
     public Notes notes() {
         return law.notes();
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

@@ -70,4 +70,9 @@ record NeediestValve(Duty forDuty, Ratio greatestOpening) implements ControlLaw 
                 "It looks at branches, so that it can be used with a circuit and its demands only",
                 "Give the circuit, or take a law of flow and head at the pump");
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

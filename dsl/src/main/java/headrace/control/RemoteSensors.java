@@ -71,4 +71,9 @@ record RemoteSensors(Duty forDuty, Map<String, Head> wanted) implements ControlL
                 .map(each -> each.getValue() + " across '" + each.getKey() + "'")
                 .collect(Collectors.joining(" and "));
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

@@ -169,4 +169,9 @@ public record TrimAndRespond(Duty forDuty, Head minimumHead, Steps steps, Reques
             return loop -> Math.min(high, Math.max(low, law.headMetres(loop)));
         };
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

@@ -150,4 +150,9 @@ final class UserLaw implements ControlLaw {
         }
         return Notes.NONE;
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

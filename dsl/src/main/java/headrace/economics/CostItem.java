@@ -67,6 +67,11 @@ public record CostItem(String name, Money today, Timing timing, Ratio escalation
         return timing.in(year) ? today.amount() * Math.pow(1 + escalation.value(), year) : 0;
     }
 
+    /** Returns whether it is ever paid within so many years. */
+    boolean fallsDueWithin(int years) {
+        return timing.first() <= years;
+    }
+
     /** Returns when it is paid, in words. */
     public String when() {
         if (timing.every() == 0) {

@@ -12,6 +12,8 @@ public enum EconomicsProblem implements Problem {
     IMPOSSIBLE_TERM,
     /** A discount rate below inflation: money later is worth more than money now. */
     DISCOUNT_BELOW_INFLATION,
+    /** A cost that falls due after the last year of a study. */
+    COST_AFTER_STUDY,
     /** Energy that the supplier pays for. */
     ENERGY_PRICE_BELOW_ZERO,
     /** No rate at which the present value is 0. */

@@ -14,7 +14,7 @@ import java.util.List;
  *   <dt>Units
  *   <dd>Costs in today's money, discounted at the real rate.
  *   <dt>Limits
- *   <dd>1 to 200 years; payments at the end of a year, a cost after the last year does not count.
+ *   <dd>1 to 200 years; payments at the end of a year, a cost after the last year does not count, which is noted.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code IMPOSSIBLE_YEARS}, or {@code MEANINGLESS_ARITHMETIC} if currencies differ.
  *   <dt>Source
@@ -74,7 +74,16 @@ public record LifeCycleCost(String name, List<CostItem> items, int years, Discou
 
     @Override
     public Notes notes() {
-        return discounting.notes();
+        Notes notes = discounting.notes();
+        for (CostItem item : items) {
+            if (!item.fallsDueWithin(years)) {
+                notes = notes.with(
+                        EconomicsProblem.COST_AFTER_STUDY,
+                        "'" + item.name() + "', " + item.when() + ", falls due after the " + years
+                                + " years of the study and counts nothing");
+            }
+        }
+        return notes;
     }
 
     @Override

@@ -49,9 +49,18 @@ public record FlowEstimate(
                     EstimateProblem.TWO_FLOWS,
                     "Asked for the one flow that " + reading + " means",
                     "It can mean " + flows(),
-                    "Read the head too, which tells them apart, or say which flow is near by nearest(flow)");
+                    toTellApart());
         }
         return roots.get(0);
+    }
+
+    private String toTellApart() {
+        String near = "ay which flow is near by nearest(flow)";
+        return switch (method) {
+            case POWER_AND_SPEED, TORQUE_AND_SPEED -> "Read the head too, which tells them apart, or s" + near;
+            case HEAD_AND_SPEED -> "Read the power too, which tells them apart, or s" + near;
+            case POWER_AND_HEAD, MIX -> "S" + near;
+        };
     }
 
     private String flows() {

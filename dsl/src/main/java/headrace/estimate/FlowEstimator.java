@@ -192,8 +192,8 @@ public final class FlowEstimator implements Traced {
         if (roots.size() > 1) {
             notes = notes.with(
                     EstimateProblem.TWO_FLOWS,
-                    "The reading can mean " + roots.size() + " flows; the head, the flow a moment ago or the state of a"
-                            + " valve tells them apart");
+                    "The reading can mean " + roots.size() + " flows; a further reading, the flow a moment ago or the"
+                            + " state of a valve tells them apart");
         }
         for (FlowRoot root : roots) {
             if (root.blind()) {

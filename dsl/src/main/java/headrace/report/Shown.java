@@ -30,4 +30,10 @@ public record Shown(String title, List<String> lines, List<Block> blocks) {
     public String headingText(int columns) {
         return String.join("\n", new PlainText(columns).heading(this));
     }
+
+    /** Returns title and verdict, without what stands beneath. */
+    @Override
+    public String toString() {
+        return lines.isEmpty() ? title : title + "\n" + String.join("\n", lines);
+    }
 }

@@ -74,10 +74,7 @@ public record PartLoadRule(
                     "WAC 51-11C-403294 (read)"),
             thirty(
                             "30 % at 50 % flow, motors above 50 hp with heads above 100 ft",
-                            AMERICAN,
-                            "ASHRAE 90.1-2001, -2004 and -2007, 6.5.4.1",
-                            50,
-                            REMEMBERED)
+                            AMERICAN, "ASHRAE 90.1-2001, -2004 and -2007, 6.5.4.1", 50, REMEMBERED)
                     .fromHead(Head.feet(100)),
             thirty(
                     "30 % at 50 % flow, chilled-water motors above 5 hp",
@@ -115,8 +112,7 @@ public record PartLoadRule(
 
     /** Returns this rule at another share of design flow. */
     public PartLoadRule at(Ratio flow) {
-        return new PartLoadRule(
-                id, jurisdiction, edition, flow, powerFraction, smallestMotor, smallestHead, source);
+        return new PartLoadRule(id, jurisdiction, edition, flow, powerFraction, smallestMotor, smallestHead, source);
     }
 
     /** Returns this rule as one that binds from a design head on. */

@@ -89,7 +89,15 @@ public final class RuleWords implements Words {
             })
     public static PartLoadRule partLoadRule(Map<String, ?> given) {
         Choices choices = Choices.of(
-                "partLoadRule", given, "name", "flow", "power", "smallestMotor", "smallestHead", "jurisdiction", "edition",
+                "partLoadRule",
+                given,
+                "name",
+                "flow",
+                "power",
+                "smallestMotor",
+                "smallestHead",
+                "jurisdiction",
+                "edition",
                 "source");
         PartLoadRule shipped = partLoadRule();
         return new PartLoadRule(

@@ -128,7 +128,7 @@ public final class Vocabulary {
             return new Entry(
                     subject,
                     name,
-                    both(List.of(help), List.of(other.help), " "),
+                    help.contains(other.help) ? help : help + " " + other.help,
                     example,
                     joined(choices, other.choices),
                     joined(signatures, other.signatures),
@@ -155,10 +155,6 @@ public final class Vocabulary {
             List<T> all = new ArrayList<>(some);
             others.stream().filter(one -> !all.contains(one)).forEach(all::add);
             return List.copyOf(all);
-        }
-
-        private static String both(List<String> one, List<String> other, String between) {
-            return String.join(between, joined(one, other));
         }
     }
 }

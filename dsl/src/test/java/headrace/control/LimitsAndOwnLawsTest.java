@@ -19,6 +19,7 @@ import headrace.units.Power;
 import headrace.units.Pressure;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -30,6 +31,17 @@ class LimitsAndOwnLawsTest {
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED).withMinimumSpeed(SPEED.times(0.1));
 
     /** By hand at half flow of 80 m³/h and 20 m, 25 % minimum head: 5 + 15·0.5^1.6 m. */
+    @Test
+    void a_law_prints_as_its_name() {
+        for (ControlLaw law : List.of(
+                ControlLaw.constantSpeed(),
+                ControlLaw.fixedSpeed(DESIGN),
+                ControlLaw.quadratic(DESIGN, Ratio.percent(25)),
+                ControlLaw.constantHead(DESIGN))) {
+            assertEquals(law.name(), law.toString());
+        }
+    }
+
     @Test
     void a_general_exponent_lies_between_the_line_and_the_square() {
         ControlLaw law = ControlLaw.generalExponent(DESIGN, Ratio.percent(25), 1.6);

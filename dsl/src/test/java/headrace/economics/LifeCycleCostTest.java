@@ -80,6 +80,10 @@ class LifeCycleCostTest {
                 CostItem.inYear("too late", usd(1e6), 6));
         LifeCycleCost cost = new LifeCycleCost("machine", items, 5, Discounting.real(Ratio.percent(20)));
         assertEquals(25000 - 5000 / 2.48832, cost.presentValue().amount(), 1e-8);
+        assertTrue(cost.notes().has(EconomicsProblem.COST_AFTER_STUDY));
+        assertTrue(
+                cost.notes().toString().contains("'too late', end of year 6"),
+                cost.notes().toString());
     }
 
     /** At a nominal 2 % and an inflation of 4 %, 100 a year over 2 years: 100·(1.04/1.02) + 100·(1.04/1.02)². */

@@ -84,6 +84,7 @@ class FlowEstimatorTest {
         Refusal refusal = assertThrows(Refusal.class, estimate::flow);
         assertEquals(EstimateProblem.TWO_FLOWS, refusal.problem());
         assertTrue(refusal.getMessage().contains("80 m³/h or 108.9 m³/h"), refusal::getMessage);
+        assertTrue(refusal.getMessage().contains("Read the head too"), refusal::getMessage);
         assertEquals(108.8888889, estimate.nearest(m3ph(120)).flow().value().toCubicMetresPerHour(), 1e-6);
     }
 

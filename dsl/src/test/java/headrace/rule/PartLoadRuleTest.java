@@ -113,7 +113,9 @@ class PartLoadRuleTest {
                 RULE.fromHead(Head.metres(19)).judge(SET, law).outcome());
         RuleVerdict beyond = RULE.fromHead(Head.metres(21)).judge(SET, law);
         assertEquals(RuleVerdict.Outcome.NOT_APPLICABLE, beyond.outcome());
-        assertTrue(beyond.notes().toString().contains("21 m on, this one is 20 m"), beyond.notes().toString());
+        assertTrue(
+                beyond.notes().toString().contains("21 m on, this one is 20 m"),
+                beyond.notes().toString());
         assertEquals(
                 RuleVerdict.Outcome.PASSES,
                 RULE.judge(SET, ControlLaw.quadratic(DESIGN, Ratio.ZERO)).outcome());

@@ -4,9 +4,11 @@ import static headrace.script.Scripts.refused;
 import static headrace.script.Scripts.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.data.Table;
+import headrace.problem.Refusal;
 import headrace.report.Reports;
 import headrace.report.run.RunDifference.Change;
 import headrace.report.sheet.Sheet;
@@ -138,6 +140,14 @@ class SheetWordsTest {
     }
 
     @Test
+    void a_strategy_sheet_is_refused_for_a_law_that_the_comparison_does_not_know() {
+        String asked = SET + "strategySheet(compare(set, year, price: 0.18.perKWh, laws: [law]), constantSpeed(),"
+                + " project: 'Otterbank Library')";
+        Refusal refusal = assertThrows(Refusal.class, () -> run(asked));
+        assertTrue(refusal.getMessage().contains("from a comparison without it"), refusal.getMessage());
+    }
+
+    @Test
     void a_strategy_sheet_says_what_was_not_stated() {
         Sheet sheet =
                 (Sheet) run(SET + "strategySheet(compare(set, year, price: 0.18.perKWh, laws: [law]), law, project:"
@@ -179,7 +189,8 @@ class SheetWordsTest {
         assertEquals("CHW-P1-run-command", points.rows().get(0).get(0).print());
         ScriptFolder.of(folder, folder).choose();
         Table setUp = (Table) run("readTable('set-up.csv')");
-        assertEquals(435, setUp.numbers("value")[0], 1e-9);
+        assertEquals(435.0, setUp.numbers("value")[0]);
+        assertEquals(1450.0, points.numbers("high")[3]);
     }
 
     /** Half of 52 m³/h from 7 o'clock on: 4 + 12·0.25 = 7 m; before that the pump stands still. */

@@ -8,6 +8,7 @@ import headrace.units.Money;
 import headrace.units.Ratio;
 import java.time.DayOfWeek;
 import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,8 +63,8 @@ public record Tariff(String name, List<EnergyRate> rates, Optional<DemandCharge>
             throw new Refusal(
                     EconomicsProblem.TARIFF_INCOMPLETE,
                     "Asked for the tariff '" + name + "', which has no price on a "
-                            + day.name().toLowerCase(Locale.ROOT) + " in "
-                            + month.name().toLowerCase(Locale.ROOT) + " at " + hour + " o'clock",
+                            + day.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " in "
+                            + month.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " at " + hour + " o'clock",
                     "Every hour of the year must have a rate",
                     "Put a rate that holds at every hour last, since the first one that holds counts");
         }

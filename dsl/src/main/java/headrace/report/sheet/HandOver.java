@@ -16,6 +16,8 @@ import headrace.units.Quantity;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import headrace.units.UnitSystem;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -89,7 +91,7 @@ public final class HandOver {
                         "from the drive",
                         "kW",
                         0,
-                        set.driveTrain().motor().rated().toKilowatts() * ROOM,
+                        typed(set.driveTrain().motor().rated().toKilowatts() * ROOM),
                         scaling);
         if (law.observes().contains(Observed.FLOW)) {
             table = table.row(prefix + "-flow", "flow", "from the field", unit(Flow.KIND), 0, in(flow), scaling);
@@ -106,7 +108,12 @@ public final class HandOver {
     }
 
     private static double in(Quantity<?> quantity) {
-        return quantity.in(unit(quantity.kind()));
+        return typed(quantity.in(unit(quantity.kind())));
+    }
+
+    /** Six digits: what is typed into a controller has no dust of a change of units behind it. */
+    private static double typed(double value) {
+        return BigDecimal.valueOf(value).round(new MathContext(6)).doubleValue();
     }
 
     /** Returns what is set at the drive: limits of speed, the control curve in steps, turns. */
@@ -124,7 +131,7 @@ public final class HandOver {
                 .row(
                         "rated power of the motor",
                         "kW",
-                        set.driveTrain().motor().rated().toKilowatts(),
+                        typed(set.driveTrain().motor().rated().toKilowatts()),
                         "plate");
         Flow design = law.design().map(duty -> duty.flow()).orElse(Flow.ZERO);
         for (int i = 0; i <= STEPS && design.si() > 0; i++) {

@@ -47,6 +47,7 @@ public final class StrategySheet {
 
     /** Returns the sheet as a draft, to which more can be added. */
     public static Sheet.Draft of(SheetHead head, StrategyComparison comparison, ControlLaw law, Sequence sequence) {
+        requireIn(comparison, law);
         PumpSet set = comparison.set();
         Sheet.Draft draft = Sheet.titled(head)
                 .part("Sequence of operation", steps(set, law, sequence))
@@ -58,6 +59,18 @@ public final class StrategySheet {
             draft.note(SheetProblem.NOT_STATED, "What the drive does when control fails was not stated");
         }
         return draft;
+    }
+
+    private static void requireIn(StrategyComparison comparison, ControlLaw law) {
+        List<String> names =
+                comparison.laws().stream().map(year -> year.law().name()).toList();
+        if (!names.contains(law.name())) {
+            throw new Refusal(
+                    SheetProblem.INCOMPLETE_SHEET,
+                    "Asked for the sheet of '" + law.name() + "' from a comparison without it",
+                    "The year stands on the sheet beside the sequence; its laws are " + String.join("; ", names),
+                    "Add the law to the comparison, or take one of these");
+        }
     }
 
     private static Shown steps(PumpSet set, ControlLaw law, Sequence sequence) {

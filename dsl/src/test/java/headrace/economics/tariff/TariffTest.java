@@ -184,7 +184,7 @@ class TariffTest {
                 () -> Tariff.of(
                         "day only", List.of(EnergyRate.at("day", price(0.2)).between(7, 22))));
         assertEquals(EconomicsProblem.TARIFF_INCOMPLETE, refusal.problem());
-        assertTrue(refusal.getMessage().contains("on a monday in january at 0 o'clock"), refusal.getMessage());
+        assertTrue(refusal.getMessage().contains("on a Monday in January at 0 o'clock"), refusal.getMessage());
     }
 
     @Test
