@@ -94,10 +94,10 @@ public final class HandOverWords implements Words {
                 Wanted.object(ControlLaw.class, law, "the law of dayTrace"),
                 date(choices.text("date")),
                 (int) Math.round(step.toMinutes()),
-                minute -> share(share.apply(minute)));
+                minute -> shareOfStep(share.apply(minute)));
     }
 
-    private static Ratio share(Object given) {
+    private static Ratio shareOfStep(Object given) {
         return Wanted.ratio(given, "the share of a step of dayTrace");
     }
 
