@@ -104,8 +104,8 @@ final class Checking {
             return factor;
         }
         if (right != 0 && off <= CLOSE_TOLERANCES * width && off < CLOSE_SHARE * Math.abs(right)) {
-            long percent = (long) Math.ceil(100 * off / Math.abs(right));
-            return Optional.of("It is close: off by less than " + percent + " %, and "
+            long percent = Math.max(1, Math.round(100 * off / Math.abs(right)));
+            return Optional.of("It is close: off by about " + percent + " %, and "
                     + exercise.tolerance().words() + " is asked for.");
         }
         return Optional.of(got > right ? "It is too high." : "It is too low.");

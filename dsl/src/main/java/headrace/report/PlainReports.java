@@ -2,6 +2,7 @@ package headrace.report;
 
 import headrace.chart.Chart;
 import headrace.curve.CurvePoint;
+import headrace.curve.Droop;
 import headrace.data.Table;
 import headrace.liquid.Liquid;
 import headrace.report.Block.ChartBlock;
@@ -57,6 +58,13 @@ final class PlainReports {
                 .fact("efficiency", point.efficiency())
                 .fact("speed", point.speed())
                 .shown(point.notes());
+    }
+
+    static Shown droop(Droop droop) {
+        return Composed.titled("Droop of a head curve")
+                .line("The head rises by " + droop.rise() + " from " + droop.foot() + " to its maximum of "
+                        + droop.maximum() + " at " + droop.flowOfMaximum() + ": heads in between belong to two flows.")
+                .shown();
     }
 
     static String capital(String text) {

@@ -23,6 +23,7 @@ import headrace.control.duty.DutyRecord;
 import headrace.control.staging.StagedRun;
 import headrace.control.staging.Staging;
 import headrace.curve.CurvePoint;
+import headrace.curve.Droop;
 import headrace.curve.NpshCurve;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
@@ -128,6 +129,7 @@ public final class Reports {
             new Report<>(EmissionLaw.class, law -> YearReports.way(LoadToFlow.emission(law))),
             new Report<>(BranchYear.class, YearReports::branches),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
+            new Report<>(Droop.class, PlainReports::droop),
             new Report<>(PumpTest.class, PumpTestReport::of),
             new Report<>(PumpCurve.class, PumpCurveReport::of),
             new Report<>(SpeedMap.class, SpeedMapReport::of),

@@ -41,7 +41,8 @@ final class TrendReports {
                 .line(
                         log.changes().isEmpty()
                                 ? "Nothing was changed."
-                                : log.changes().size() + " entries in the list of changes.")
+                                : log.changes().size() + (log.changes().size() == 1 ? " entry" : " entries")
+                                        + " in the list of changes.")
                 .table(channels(log));
         if (!log.changes().isEmpty()) {
             composed.table(kinds(log)).table(changes(log, MOST_CHANGES));

@@ -36,7 +36,7 @@ public final class LessonWords implements Words {
             choices = {
                 "answer: a number with its unit, a plain number, or a name",
                 "within: how far a number may be off: a share of the answer, or a quantity of its kind; 2 % unless chosen",
-                "hints: a list of sentences, the gentlest first; none unless chosen",
+                "hints: a sentence, or a list of them, the gentlest first; none unless chosen",
                 "seal: what `headrace seal` put in the place of these three",
                 "seed: the seed of the student, where the numbers vary; none unless chosen"
             })
@@ -50,10 +50,12 @@ public final class LessonWords implements Words {
             return Gradebook.pose(new Exercise(called, asked, seal.answers(), seal.tolerance(), seal.hints(), seed));
         }
         Answer answer = Answer.of(choices.object("answer", Object.class));
-        List<?> hints = choices.object("hints", List.class, List.of());
+        Object hints = choices.object("hints", Object.class, List.of());
         Tolerance within =
                 choices.has("within") ? tolerance(choices.object("within", Object.class), answer) : Tolerance.USUAL;
-        List<String> said = hints.stream().map(String::valueOf).toList();
+        List<String> said = hints instanceof List<?> several
+                ? several.stream().map(String::valueOf).toList()
+                : List.of(text(hints, "the choice hints: of exercise"));
         return Gradebook.pose(new Exercise(called, asked, Map.of(seed, answer), within, said, seed));
     }
 

@@ -121,8 +121,8 @@ public final class CircuitReports {
                 Line.through(openings, flows).labelled("flow at an authority of " + authority),
                 Line.through(openings, shares).in(Ink.GREY).broken(Dash.DASHED).labelled("Kv over Kvs of the valve"));
         return Chart.titled("Installed characteristic")
-                .across(Axis.of("opening of the valve", "%").from(0).to(100))
-                .panel(Axis.of("share of that when open", "%").from(0).to(100), marks)
+                .across(Axis.of("Opening of the valve", "%").from(0).to(100))
+                .panel(Axis.of("Share of that when open", "%").from(0).to(100), marks)
                 .caption("Constant head across the circuit; " + installed.characteristic() + ".")
                 .build();
     }

@@ -14,7 +14,7 @@ public final class LessonReports {
     public static Shown exercise(Exercise exercise) {
         Composed composed = Composed.titled("Exercise '" + exercise.name() + "'")
                 .line(exercise.question())
-                .line("The answer is " + exercise.wanted() + ". Give it with check(…, your answer).");
+                .line("The answer is " + exercise.wanted() + ".");
         int hints = exercise.hints().size();
         return hints == 0
                 ? composed.shown()
@@ -27,8 +27,7 @@ public final class LessonReports {
         Exercise exercise = check.exercise();
         if (check.verdict() == Verdict.NOT_ANSWERED) {
             return Composed.titled("Exercise '" + exercise.name() + "' is not answered yet")
-                    .line(exercise.question())
-                    .line("The answer is " + exercise.wanted() + ". Write it behind a comma in the brackets.")
+                    .line("Write your answer, " + exercise.wanted() + ", behind a comma in the brackets.")
                     .shown();
         }
         Composed composed = Composed.titled(
