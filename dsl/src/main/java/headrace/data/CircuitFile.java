@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Reads a circuit: a row for each branch, with the junctions between which it lies and the parts that stand in it.
@@ -49,6 +50,13 @@ public final class CircuitFile {
     static final Field<Ratio> K = positive("k", Ratio.ZERO, Ratio.of(1e6), Ratio.KIND);
     static final Field<FlowCoefficient> VALVE = coefficient("valve");
     static final Field<FlowCoefficient> BALANCING = coefficient("balancing");
+    static final Field<FlowCoefficient> CHECK = coefficient("check");
+    static final Field<FlowCoefficient> BYPASS = coefficient("bypass");
+    static final Field<Pressure> OPENS_AT =
+            positive("opens at", Pressure.ZERO, Pressure.megapascals(10), Pressure.KIND);
+    static final Field<Flow> LEAST_FLOW = positive("least flow", Flow.ZERO, Flow.cubicMetresPerSecond(100), Flow.KIND);
+    static final Field<Pressure> CLOSE_OFF =
+            positive("close-off", Pressure.ZERO, Pressure.megapascals(10), Pressure.KIND);
     static final Field<Pressure> LIMITER = positive("limiter", Pressure.ZERO, Pressure.megapascals(10), Pressure.KIND);
 
     private static final String DRAWS = "pump draws from";
@@ -58,8 +66,25 @@ public final class CircuitFile {
             "circuit",
             List.of("name", "source", "date", DRAWS, DELIVERS),
             List.of(
-                    BRANCH, FROM, TO, FLOW, LOSS, LOSS_AT, PIPE, INSIDE, ROUGHNESS, LENGTH, K, VALVE, BALANCING,
-                    LIMITER));
+                    BRANCH,
+                    FROM,
+                    TO,
+                    FLOW,
+                    LOSS,
+                    LOSS_AT,
+                    PIPE,
+                    INSIDE,
+                    ROUGHNESS,
+                    LENGTH,
+                    K,
+                    VALVE,
+                    BALANCING,
+                    LIMITER,
+                    CHECK,
+                    BYPASS,
+                    OPENS_AT,
+                    LEAST_FLOW,
+                    CLOSE_OFF));
 
     private CircuitFile() {}
 
@@ -119,19 +144,22 @@ public final class CircuitFile {
 
     /** Kv and Cv side by side are more likely a slip than a wish. */
     private static void oneCoefficient(Sheet sheet) {
-        if (!sheet.has(VALVE.column()) || !sheet.has(BALANCING.column())) {
-            return;
-        }
-        String one = sheet.unitOf(VALVE);
-        String other = sheet.unitOf(BALANCING);
-        if (!one.equals(other)) {
-            throw sheet.heading(BALANCING)
-                    .refused(
-                            PartProblem.MIXED_FLOW_COEFFICIENTS,
-                            "Asked to read a circuit with valves in " + symbol(one) + " and balancing valves in "
-                                    + symbol(other),
-                            "A file has all flow coefficients in one unit",
-                            "Convert one of the columns: 1 Kv is 1.156 Cv");
+        List<Field<FlowCoefficient>> all = Stream.of(VALVE, BALANCING, CHECK, BYPASS)
+                .filter(field -> sheet.has(field.column()))
+                .toList();
+        for (Field<FlowCoefficient> field : all) {
+            String one = sheet.unitOf(all.get(0));
+            String other = sheet.unitOf(field);
+            if (!one.equals(other)) {
+                throw sheet.heading(field)
+                        .refused(
+                                PartProblem.MIXED_FLOW_COEFFICIENTS,
+                                "Asked to read a circuit with the column '"
+                                        + all.get(0).column() + "' in " + symbol(one) + " and '" + field.column()
+                                        + "' in " + symbol(other),
+                                "A file has all flow coefficients in one unit",
+                                "Convert one of the columns: 1 Kv is 1.156 Cv");
+            }
         }
     }
 

@@ -10,12 +10,17 @@ import headrace.circuit.part.fitting.FittingLoss;
 import headrace.circuit.part.pipe.Bore;
 import headrace.circuit.part.pipe.Pipe;
 import headrace.circuit.part.pipe.PipeSeries;
+import headrace.circuit.part.valve.BypassValve;
+import headrace.circuit.part.valve.Characteristic;
+import headrace.circuit.part.valve.CheckValve;
 import headrace.circuit.part.valve.ControlValve;
 import headrace.circuit.part.valve.FixedValve;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.circuit.part.valve.PressureIndependentValve;
 import headrace.data.Form.Field;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
+import headrace.units.FlowCoefficient;
 import headrace.units.Length;
 import headrace.units.Pressure;
 import headrace.units.Ratio;
@@ -40,7 +45,7 @@ final class CircuitRow {
         this.sheet = sheet;
         this.row = row;
         this.name = sheet.entry(row, CircuitFile.BRANCH).text();
-        this.design = sheet.given(row, CircuitFile.FLOW);
+        this.design = sheet.given(row, CircuitFile.FLOW).or(() -> sheet.given(row, CircuitFile.LEAST_FLOW));
     }
 
     /** Returns the branch; what a part refuses is refused at the row. */
@@ -49,11 +54,11 @@ final class CircuitRow {
             List<Part> parts = new ArrayList<>();
             pipe().ifPresent(parts::add);
             loss().ifPresent(parts::add);
-            sheet.given(row, CircuitFile.VALVE)
-                    .ifPresent(open -> parts.add(ControlValve.of("control valve of " + name, open)));
+            valve().ifPresent(parts::add);
             sheet.given(row, CircuitFile.BALANCING)
                     .ifPresent(as -> parts.add(new FixedValve("balancing valve of " + name, as)));
             sheet.given(row, CircuitFile.LIMITER).ifPresent(floor -> parts.add(limiter(floor)));
+            cracking().ifPresent(parts::add);
             String from = sheet.entry(row, CircuitFile.FROM).text();
             String to = sheet.entry(row, CircuitFile.TO).text();
             return new Branch(name, from, to, parts, design);
@@ -62,6 +67,48 @@ final class CircuitRow {
                     ? refusal
                     : refusal.at(sheet.entry(row, CircuitFile.BRANCH).place());
         }
+    }
+
+    private Optional<Part> valve() {
+        Optional<FlowCoefficient> open = sheet.given(row, CircuitFile.VALVE);
+        Optional<Flow> least = sheet.given(row, CircuitFile.LEAST_FLOW);
+        Optional<Pressure> closeOff = sheet.given(row, CircuitFile.CLOSE_OFF);
+        if (open.isEmpty() && least.isPresent()) {
+            throw missing(CircuitFile.LEAST_FLOW, CircuitFile.VALVE);
+        }
+        if (open.isEmpty() && closeOff.isPresent()) {
+            throw missing(CircuitFile.CLOSE_OFF, CircuitFile.VALVE);
+        }
+        return open.map(kv -> least.isPresent()
+                ? new MinimumFlowValve("minimum-flow valve of " + name, least.get(), kv)
+                : new ControlValve("control valve of " + name, kv, Characteristic.equalPercentage(), closeOff));
+    }
+
+    /** A check valve or a bypass valve, each with the pressure difference that opens it. */
+    private Optional<Part> cracking() {
+        Optional<FlowCoefficient> check = sheet.given(row, CircuitFile.CHECK);
+        Optional<FlowCoefficient> bypass = sheet.given(row, CircuitFile.BYPASS);
+        Field<?> stated = check.isPresent() ? CircuitFile.CHECK : CircuitFile.BYPASS;
+        Optional<Pressure> opensAt = sheet.given(row, CircuitFile.OPENS_AT);
+        if (check.isPresent() && bypass.isPresent()) {
+            throw sheet.entry(row, CircuitFile.BYPASS)
+                    .refused(
+                            DataProblem.CONTRADICTING_STATEMENTS,
+                            "Asked to read '" + name + "' with a check valve and a bypass valve",
+                            "A row has one pressure difference at which a valve opens",
+                            "Give one of them a row of its own");
+        }
+        if (check.isEmpty() && bypass.isEmpty()) {
+            if (opensAt.isPresent()) {
+                throw missing(CircuitFile.OPENS_AT, CircuitFile.CHECK);
+            }
+            return Optional.empty();
+        }
+        Pressure at = opensAt.orElseThrow(() -> missing(stated, CircuitFile.OPENS_AT));
+        return Optional.of(
+                check.isPresent()
+                        ? new CheckValve("check valve of " + name, at, check.get())
+                        : new BypassValve("bypass valve of " + name, at, bypass.orElseThrow()));
     }
 
     private PressureIndependentValve limiter(Pressure floor) {

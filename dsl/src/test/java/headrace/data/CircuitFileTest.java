@@ -11,12 +11,18 @@ import headrace.circuit.Closing;
 import headrace.circuit.part.PartProblem;
 import headrace.circuit.part.coil.Coil;
 import headrace.circuit.part.pipe.Pipe;
+import headrace.circuit.part.valve.BypassValve;
+import headrace.circuit.part.valve.CheckValve;
 import headrace.circuit.part.valve.ControlValve;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.liquid.Liquid;
 import headrace.problem.Place;
 import headrace.problem.Problem;
 import headrace.problem.Refusal;
+import headrace.units.Flow;
+import headrace.units.FlowCoefficient;
 import headrace.units.Head;
+import headrace.units.Pressure;
 import headrace.units.Temperature;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -84,6 +90,48 @@ class CircuitFileTest {
         assertEquals(10, ((ControlValve) far.parts().get(2)).open().kv(), 0);
         assertEquals(1, circuit.branch("plant").parts().size());
         assertTrue(circuit.branch("main").design().isEmpty());
+    }
+
+    @Test
+    void valves_that_open_on_pressure_keep_a_least_flow_or_close_off_are_read() throws IOException {
+        Circuit circuit = read(HEAD + """
+                branch, from, to, flow [m3/h], loss [kPa], valve [Kv], check [Kv], bypass [Kv], opens at [kPa], least flow [m3/h], close-off [kPa]
+                plant, end, suction, , , , 30, , 3, ,
+                room, header, end, 4, 22, 6.3, , , , , 90
+                short cut, header, end, , , , , 10, 120, ,
+                keep, header, end, , , 8, , , , 3,
+                """);
+        assertEquals(
+                new CheckValve("check valve of plant", Pressure.kilopascals(3), FlowCoefficient.kv(30)),
+                circuit.branch("plant").parts().get(0));
+        assertEquals(
+                new BypassValve("bypass valve of short cut", Pressure.kilopascals(120), FlowCoefficient.kv(10)),
+                circuit.branch("short cut").parts().get(0));
+        assertEquals(
+                new MinimumFlowValve("minimum-flow valve of keep", Flow.cubicMetresPerHour(3), FlowCoefficient.kv(8)),
+                circuit.branch("keep").parts().get(0));
+        assertEquals(3, circuit.branch("keep").design().orElseThrow().toCubicMetresPerHour(), 1e-12);
+        assertEquals(
+                90,
+                ((ControlValve) circuit.branch("room").parts().get(1))
+                        .closeOff()
+                        .orElseThrow()
+                        .toKilopascals(),
+                1e-9);
+    }
+
+    @Test
+    void a_valve_that_opens_on_pressure_says_at_which_and_all_coefficients_are_in_one_unit() {
+        String columns = "branch, from, to, flow [m3/h], valve [Kv], check [Kv], bypass [Kv], opens at [kPa]\n";
+        String room = "room, header, suction, 4, 6.3, , ,\n";
+        refused(DataProblem.CONTRADICTING_STATEMENTS, HEAD + columns + room + "a, header, suction, , , 9, ,\n", 7, 25);
+        refused(DataProblem.CONTRADICTING_STATEMENTS, HEAD + columns + room + "a, header, suction, , , , , 9\n", 7, 29);
+        refused(
+                DataProblem.CONTRADICTING_STATEMENTS,
+                HEAD + columns + room + "a, header, suction, , , 9, 9, 9\n",
+                7,
+                28);
+        refused(PartProblem.MIXED_FLOW_COEFFICIENTS, HEAD + columns.replace("check [Kv]", "check [Cv]") + room, 5, 44);
     }
 
     @Test

@@ -1,8 +1,11 @@
 package headrace.energy.year;
 
+import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Closing;
+import headrace.circuit.LeastFlow;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.control.ControlLaw;
 import headrace.curve.Duty;
 import headrace.energy.Baseline;
@@ -128,6 +131,7 @@ public record CircuitYear(
         private final Duty design;
         private final CircuitSolver solver;
         private final int[] branches;
+        private final List<Branch> bypasses;
 
         Years(PumpSet set, Circuit circuit, BranchYear year, List<ControlLaw> laws) {
             this.set = set;
@@ -139,6 +143,7 @@ public record CircuitYear(
             branches = year.branches().stream()
                     .mapToInt(branch -> solver.link(branch.name()))
                     .toArray();
+            bypasses = LeastFlow.bypasses(circuit);
             solver.ask(year.demandsAt(0));
         }
 
@@ -234,7 +239,19 @@ public record CircuitYear(
                 demands[branches[i]] = flow;
                 total += flow;
             }
-            return total;
+            return total > 0 ? total + bypassed(demands, total) : 0;
+        }
+
+        /** Asks the minimum-flow valves for what the demands lack of their least flow; returns what they add. */
+        private double bypassed(double[] demands, double total) {
+            double added = 0;
+            for (Branch branch : bypasses) {
+                MinimumFlowValve valve = (MinimumFlowValve) branch.valve().orElseThrow();
+                double flow = Math.max(0, valve.least().si() - total - added);
+                demands[solver.link(branch.name())] = flow;
+                added += flow;
+            }
+            return added;
         }
 
         private double needed() {

@@ -3,6 +3,7 @@ package headrace.energy.year;
 import headrace.circuit.BranchState;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Demands;
+import headrace.circuit.LeastFlow;
 import headrace.control.ControlLaw;
 import headrace.control.ControlProblem;
 import headrace.control.Demand;
@@ -70,6 +71,9 @@ final class HourCount {
     double worstMissing;
     private boolean running;
 
+    /** A minimum-flow valve serves nobody, and starves nobody. */
+    private final boolean[] bypass;
+
     /** The share of an hour that is being counted. */
     private double part = 1;
 
@@ -85,6 +89,8 @@ final class HourCount {
         standby = frame.standby(law, set);
         wire = new double[frame.hours()];
         starved = new double[solver.circuit().branches().size()];
+        bypass = new boolean[starved.length];
+        LeastFlow.bypasses(solver.circuit()).forEach(branch -> bypass[solver.link(branch.name())] = true);
     }
 
     /**
@@ -168,7 +174,7 @@ final class HourCount {
 
     /** Returns whether it is the worst so far. */
     private boolean look(int hour, int branch, double asked, double got) {
-        if (!(asked > 0)) {
+        if (!(asked > 0) || bypass[branch]) {
             return false;
         }
         double share = got / asked;

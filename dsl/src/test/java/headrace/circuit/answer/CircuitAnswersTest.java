@@ -155,6 +155,28 @@ class CircuitAnswersTest {
         assertEquals(List.of(), little.huntingBranches());
     }
 
+    /**
+     * A main that leads only to a shut branch carries nothing and loses nothing: at its end stands what stands before.
+     */
+    @Test
+    void the_last_branch_shut_has_the_head_of_the_one_before_it_across() {
+        Circuit circuit = Circuit.of(
+                WATER,
+                "s",
+                "r",
+                Branch.of("to 1", "s", "s1", new Loss("pipe 1", 1)),
+                Branch.terminal("one", "s1", "r", litres(1), new Loss("coil 1", 1), new Valve("valve 1", 1)),
+                Branch.of("to 2", "s1", "s2", new Loss("pipe 2", 1)),
+                Branch.terminal("two", "s2", "r", litres(1), new Loss("coil 2", 1), new Valve("valve 2", 1)));
+        // two shut: 1 L/s in the first main, 10 − 1 m
+        CircuitSurvey survey = CircuitSurvey.at(circuit, Head.metres(10), circuit.designDemands());
+        assertEquals(9, survey.branch("two").shut().metres(), 1e-8);
+        assertEquals(
+                1 / 9.0,
+                survey.branch("two").authority().orElseThrow().effective().value(),
+                1e-9);
+    }
+
     @Test
     void a_valve_that_hangs_near_its_seat_may_hunt_and_is_named() {
         // 3.2 L/s: 10.24 m in the main, 14.76 m across; share = √(0.04/14.72) = 0.0521

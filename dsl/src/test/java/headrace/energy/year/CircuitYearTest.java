@@ -10,6 +10,7 @@ import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
+import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.control.ControlLaw;
 import headrace.control.LawLimits;
 import headrace.control.SteadyState;
@@ -28,11 +29,13 @@ import headrace.pump.PumpSet;
 import headrace.record.Basis;
 import headrace.units.EnergyPrice;
 import headrace.units.Flow;
+import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Money;
 import headrace.units.Ratio;
 import headrace.units.Time;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +76,29 @@ class CircuitYearTest {
         assertEquals(1, hours.running().starts());
         assertEquals(0, hours.service().starvedBranchHours().si());
         assertTrue(hours.service().worst().isEmpty());
+    }
+
+    /** 20 m³/h of load in every hour, and a bypass that keeps 40: the pump moves 40 m³/h at the head of the law. */
+    @Test
+    void a_minimum_flow_valve_is_load_of_the_pump_in_every_hour_and_starves_nobody() {
+        List<Branch> branches = new ArrayList<>(LOOP.branches());
+        branches.add(Branch.terminal(
+                "bypass",
+                "supply",
+                "return",
+                m3ph(40),
+                new MinimumFlowValve("valve", m3ph(40), FlowCoefficient.kv(100))));
+        Circuit loop = new Circuit(LOOP.liquid(), "supply", "return", branches);
+        ControlLaw law = ControlLaw.constantHead(DESIGN);
+        LawHours hours = CircuitYear.of(SET, loop, asked(constant(0.25), Sharing.even()), PRICE, List.of(law))
+                .laws()
+                .get(0);
+        SteadyState state = SteadyState.of(law, SET, m3ph(40));
+        assertEquals(
+                state.point().wirePower().watts() * 8760 * 3600,
+                hours.energy().wire().joules(),
+                1e-6 * hours.energy().wire().joules());
+        assertEquals(0, hours.service().starvedBranchHours().si());
     }
 
     /** Far alone at 40 m³/h under 4 + 12·z²: q = √(4/0.004375) of 40, in every hour of the year. */
