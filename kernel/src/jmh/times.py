@@ -253,4 +253,5 @@ def main():
     print(table(runs, chosen.best))
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -19,13 +19,21 @@ final class Controls {
         state.put("description", control.name());
         state.put("style", new Widget(styled, Map.of("description_width", widthOfName)));
         state.put("layout", wide("40rem"));
-        if (control.form() == Control.Form.SWITCH) {
-            state.put("value", control.start() == 1);
-        } else {
+        if (control.form() != Control.Form.SWITCH) {
             state.put("_options_labels", control.labels());
-            state.put("index", control.start());
         }
-        return new Widget(kind(control), state);
+        Widget widget = new Widget(kind(control), state);
+        begin(control, widget);
+        return widget;
+    }
+
+    /** Puts a control where it begins. */
+    static void begin(Control control, Widget widget) {
+        if (control.form() == Control.Form.SWITCH) {
+            widget.change("value", control.start() == 1);
+        } else {
+            widget.change("index", control.start());
+        }
     }
 
     /** Returns a layout as wide as its place, up to this. */

@@ -16,32 +16,39 @@ enum Kind {
     LABEL("Label"),
     HTML("HTML"),
     IMAGE("Image"),
-    PROGRESS("FloatProgress"),
+    PROGRESS("FloatProgress", "Progress"),
     COLUMN("VBox"),
     ROW("HBox"),
     TABS("Tab"),
     LAYOUT("Layout"),
-    SLIDER_STYLE("SliderStyle"),
-    DESCRIPTION_STYLE("DescriptionStyle");
+    SLIDER_STYLE("SliderStyle", "Style"),
+    DESCRIPTION_STYLE("DescriptionStyle", "Style");
 
     private static final String VERSION = "2.0.0";
 
-    private final String name;
+    private final String model;
+    private final String view;
 
     Kind(String name) {
-        this.name = name;
+        this(name, name);
+    }
+
+    Kind(String model, String view) {
+        this.model = model;
+        this.view = view;
     }
 
     /** Returns what every state of this kind begins with. */
     Map<String, Object> state() {
-        boolean style = name.endsWith("Style");
         Map<String, Object> state = new LinkedHashMap<>();
-        state.put("_model_name", name + "Model");
+        state.put("_model_name", model + "Model");
         state.put("_model_module", this == LAYOUT ? "@jupyter-widgets/base" : "@jupyter-widgets/controls");
         state.put("_model_module_version", VERSION);
-        state.put("_view_name", style ? "StyleView" : name + "View");
+        state.put("_view_name", view + "View");
         // the view of every style is the base's, whose ever the style is
-        state.put("_view_module", style || this == LAYOUT ? "@jupyter-widgets/base" : "@jupyter-widgets/controls");
+        state.put(
+                "_view_module",
+                view.equals("Style") || this == LAYOUT ? "@jupyter-widgets/base" : "@jupyter-widgets/controls");
         state.put("_view_module_version", VERSION);
         return state;
     }

@@ -21,6 +21,7 @@ import java.util.function.Supplier;
 final class LiveWhatIf {
     private final WhatIf whatIf;
     private final Drawing drawing;
+    private final List<Widget> controls = new ArrayList<>();
     private final Widget root;
     private final List<Integer> positions;
     private List<Integer> drawn;
@@ -36,11 +37,12 @@ final class LiveWhatIf {
         drawing = new Drawing(moving.begin(), session);
         positions = new ArrayList<>(whatIf.start());
         drawn = List.copyOf(positions);
-        List<Widget> parts = new ArrayList<>();
         String width = Controls.widthOfNames(whatIf.controls());
         for (int i = 0; i < positions.size(); i++) {
-            parts.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
+            controls.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
         }
+        List<Widget> parts = new ArrayList<>(controls);
+        parts.add(new Widget(Kind.BUTTON, Map.of("description", "Back to the start")).presses(this::begin));
         parts.addAll(drawing.widgets());
         root = new Widget(Kind.COLUMN, Map.of("children", parts, "layout", Controls.wide("64rem")));
     }
@@ -48,6 +50,14 @@ final class LiveWhatIf {
     /** Returns the widget that holds all others. */
     Widget root() {
         return root;
+    }
+
+    private void begin() {
+        for (int i = 0; i < controls.size(); i++) {
+            positions.set(i, whatIf.start().get(i));
+            Controls.begin(whatIf.controls().get(i), controls.get(i));
+        }
+        drawNewest();
     }
 
     private void drawNewest() {

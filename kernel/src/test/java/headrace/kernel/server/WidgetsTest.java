@@ -276,6 +276,28 @@ class WidgetsTest {
     }
 
     @Test
+    void a_button_puts_all_controls_back_where_they_began_and_draws_that() {
+        Seen seen = show(MOVED);
+        frontEnd.eventsOf(move(seen.slider(), "index", 3));
+        frontEnd.eventsOf(move(seen.of("CheckboxModel").get(0), "value", true));
+        String press = frontEnd.ask(
+                "comm_msg",
+                Map.of(
+                        "comm_id",
+                        seen.of("ButtonModel").get(0),
+                        "data",
+                        Map.of("method", "custom", "content", Map.of("event", "click"))));
+        List<Message> events = frontEnd.eventsOf(press);
+        assertTrue(values(events, seen.said()).get(0).contains("water at 40 %, warm false"), events::toString);
+        assertEquals(List.of("false"), values(events, seen.of("CheckboxModel").get(0)));
+        assertTrue(
+                events.stream()
+                        .anyMatch(event -> event.content().toString().contains("\"index\":20")
+                                && event.text("comm_id").equals(seen.slider())),
+                events::toString);
+    }
+
+    @Test
     void another_front_end_hears_where_a_control_was_moved() {
         Seen seen = show(MOVED);
         Message echo = frontEnd.eventsOf(move(seen.slider(), "index", 9)).stream()
