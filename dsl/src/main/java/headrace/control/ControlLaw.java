@@ -10,6 +10,7 @@ import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,6 +93,16 @@ public interface ControlLaw {
         Speed speed = demand instanceof Demand.OfSpeed of ? of.speed() : set.ratedSpeed();
         return set.curve()
                 .headMetres(Math.max(0, q), speed.over(set.curve().speed()).value());
+    }
+
+    /** Returns whether what it asks for changes with the clock. */
+    default boolean followsClock() {
+        return false;
+    }
+
+    /** Returns this law as it is at a time on the clock of the place. */
+    default ControlLaw at(LocalDateTime time) {
+        return this;
     }
 
     /** Returns the limits that are applied after it, beside those of the pump set. */
@@ -185,11 +196,11 @@ public interface ControlLaw {
      *
      * @param name what it is called
      * @param design the duty it is made for, if it is made for one
-     * @param branches the names of the branches that it sees
+     * @param observed the names of the branches that it sees, and {@code clock} where it sees the time
      * @param rule from the state of the loop to a head or a speed
      */
-    static ControlLaw of(String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule) {
-        return UserLaw.seeing(name, design, branches, rule);
+    static ControlLaw of(String name, Optional<Duty> design, List<String> observed, Function<LoopState, ?> rule) {
+        return UserLaw.seeing(name, design, observed, rule);
     }
 
     /**

@@ -6,6 +6,7 @@ import headrace.problem.Notes;
 import headrace.pump.PumpSet;
 import headrace.units.Flow;
 import headrace.units.Head;
+import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.Set;
 
@@ -49,6 +50,16 @@ record LimitedLaw(ControlLaw law, LawLimits limits) implements ControlLaw {
     @Override
     public boolean needsCircuit() {
         return law.needsCircuit();
+    }
+
+    @Override
+    public boolean followsClock() {
+        return law.followsClock();
+    }
+
+    @Override
+    public ControlLaw at(LocalDateTime time) {
+        return new LimitedLaw(law.at(time), limits);
     }
 
     @Override

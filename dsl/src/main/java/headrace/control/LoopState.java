@@ -4,6 +4,7 @@ import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import java.time.LocalDateTime;
 import java.util.Optional;
 
 /**
@@ -11,8 +12,9 @@ import java.util.Optional;
  *
  * @param flow the flow that the loop takes, 0 or more
  * @param circuit what is seen of the branches, where there is a circuit and the law has said that it observes them
+ * @param time the time on the clock of the place, where it is known and the law has said that it observes it
  */
-public record LoopState(Flow flow, Optional<Seen> circuit) {
+public record LoopState(Flow flow, Optional<Seen> circuit, Optional<LocalDateTime> time) {
     /** What is seen of the branches of a circuit, each by its name. */
     public interface Seen {
         /** Returns the head of the pump. */
@@ -41,7 +43,21 @@ public record LoopState(Flow flow, Optional<Seen> circuit) {
 
     /** The state of which only the flow is seen. */
     public LoopState(Flow flow) {
-        this(flow, Optional.empty());
+        this(flow, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Returns the time on the clock of the place, such as {@code now.clock.hour}.
+     *
+     * @throws Refusal with {@code NOTHING_SEEN_OF_CIRCUIT}
+     */
+    public LocalDateTime clock() {
+        return time.orElseThrow(() -> new Refusal(
+                ControlProblem.NOTHING_SEEN_OF_CIRCUIT,
+                "A control law asked for the time",
+                "It sees the clock only where it says so, and where a time is known: in a year of a circuit, or where one"
+                        + " is stated",
+                "Say observes: ['clock'], and give the time, as in settle(set, law, loop, at: '2026-03-02 22:00')"));
     }
 
     /**

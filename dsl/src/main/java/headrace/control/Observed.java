@@ -9,5 +9,7 @@ public enum Observed {
     /** The head across branches, by sensors out in the circuit. */
     BRANCH_HEAD,
     /** How far the valves of the branches stand open. */
-    VALVE_OPENING
+    VALVE_OPENING,
+    /** The clock of the place. */
+    CLOCK
 }

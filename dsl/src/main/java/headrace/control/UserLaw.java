@@ -9,6 +9,8 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Length;
 import headrace.units.Speed;
+import java.time.LocalDateTime;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,31 +26,52 @@ final class UserLaw implements ControlLaw {
     private static final int ASKED = 120;
     private static final double STEP = 0.01;
 
+    /** The name under which a law says that it observes the clock. */
+    private static final String CLOCK = "clock";
+
+    /** On this day a law that follows the clock is tried, hour by hour. */
+    private static final LocalDateTime TRIED = LocalDateTime.of(2026, 1, 1, 0, 0);
+
     private final String name;
     private final Optional<Duty> design;
-    private final List<String> branches;
+    private final Sight sight;
     private final Function<LoopState, ?> rule;
     private final Notes notes;
 
-    private UserLaw(
-            String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule, Notes notes) {
+    /**
+     * What a law sees beside the flow: branches by name, and the time if it follows the clock and the time is known.
+     */
+    private record Sight(List<String> branches, boolean clock, Optional<LocalDateTime> time) {
+        static Sight of(List<String> observed) {
+            return new Sight(
+                    observed.stream().filter(each -> !each.equals(CLOCK)).toList(),
+                    observed.contains(CLOCK),
+                    Optional.empty());
+        }
+
+        Sight at(LocalDateTime now) {
+            return new Sight(branches, clock, Optional.of(now));
+        }
+    }
+
+    private UserLaw(String name, Optional<Duty> design, Sight sight, Function<LoopState, ?> rule, Notes notes) {
         this.name = name;
         this.design = design;
-        this.branches = branches;
+        this.sight = sight;
         this.rule = rule;
         this.notes = notes;
     }
 
     static UserLaw of(String name, Optional<Duty> design, Function<LoopState, ?> rule) {
-        UserLaw unasked = new UserLaw(name, design, List.of(), rule, Notes.NONE);
-        return design.map(duty -> new UserLaw(name, design, List.of(), rule, unasked.tried(duty)))
-                .orElse(unasked);
+        return seeing(name, design, List.of(), rule);
     }
 
-    static UserLaw seeing(String name, Optional<Duty> design, List<String> branches, Function<LoopState, ?> rule) {
-        return branches.isEmpty()
-                ? of(name, design, rule)
-                : new UserLaw(name, design, List.copyOf(branches), rule, Notes.NONE);
+    static UserLaw seeing(String name, Optional<Duty> design, List<String> observed, Function<LoopState, ?> rule) {
+        UserLaw untried = new UserLaw(name, design, Sight.of(observed), rule, Notes.NONE);
+        if (design.isEmpty() || untried.needsCircuit()) {
+            return untried;
+        }
+        return new UserLaw(name, design, untried.sight, rule, untried.tried(design.get()));
     }
 
     @Override
@@ -63,9 +86,15 @@ final class UserLaw implements ControlLaw {
 
     @Override
     public Set<Observed> observes() {
-        return branches.isEmpty()
-                ? Set.of(Observed.FLOW, Observed.PUMP_HEAD)
-                : Set.of(Observed.FLOW, Observed.PUMP_HEAD, Observed.BRANCH_HEAD, Observed.VALVE_OPENING);
+        Set<Observed> all = EnumSet.of(Observed.FLOW, Observed.PUMP_HEAD);
+        if (needsCircuit()) {
+            all.add(Observed.BRANCH_HEAD);
+            all.add(Observed.VALVE_OPENING);
+        }
+        if (sight.clock) {
+            all.add(Observed.CLOCK);
+        }
+        return all;
     }
 
     @Override
@@ -80,24 +109,34 @@ final class UserLaw implements ControlLaw {
 
     @Override
     public boolean needsCircuit() {
-        return !branches.isEmpty();
+        return !sight.branches.isEmpty();
+    }
+
+    @Override
+    public boolean followsClock() {
+        return sight.clock;
+    }
+
+    @Override
+    public ControlLaw at(LocalDateTime time) {
+        return sight.clock ? new UserLaw(name, design, sight.at(time), rule, notes) : this;
     }
 
     @Override
     public Demand demand(LoopState state, PumpSet set) {
-        return answer(state);
+        return answer(state.flow(), state.circuit());
     }
 
     @Override
     public Closing closing(PumpSet set) {
-        if (branches.isEmpty()) {
+        if (!needsCircuit()) {
             return ControlLaw.super.closing(set);
         }
         return place -> {
-            SeenBranches seen = new SeenBranches(name, branches, place);
+            SeenBranches seen = new SeenBranches(name, sight.branches, place);
             return loop -> {
                 Flow flow = Flow.cubicMetresPerSecond(Math.max(0, loop.flow()));
-                Demand demand = answer(new LoopState(flow, Optional.of(seen.in(loop))));
+                Demand demand = answer(flow, Optional.of(seen.in(loop)));
                 return ControlLaw.metres(demand, set, loop.flow());
             };
         };
@@ -105,18 +144,23 @@ final class UserLaw implements ControlLaw {
 
     @Override
     public Optional<Head> requiredHead(Flow flow) {
-        if (needsCircuit()) {
+        if (needsCircuit() || sight.clock && sight.time.isEmpty()) {
             return Optional.empty();
         }
-        return answer(new LoopState(flow)) instanceof Demand.OfHead head ? Optional.of(head.head()) : Optional.empty();
+        return answer(flow, Optional.empty()) instanceof Demand.OfHead head
+                ? Optional.of(head.head())
+                : Optional.empty();
     }
 
-    private Demand answer(LoopState state) {
-        Object answer = rule.apply(state);
-        if (answer instanceof Head head && head.si() >= 0) {
+    private Demand answer(Flow flow, Optional<LoopState.Seen> seen) {
+        Object answer = rule.apply(new LoopState(flow, seen, sight.time));
+        // Where a circuit is looked at, states are tried on the way to the one that holds; the pump's least speed
+        // bounds.
+        double least = seen.isPresent() ? Double.NEGATIVE_INFINITY : 0;
+        if (answer instanceof Head head && head.si() >= least) {
             return new Demand.OfHead(head);
         }
-        if (answer instanceof Length metres && metres.si() >= 0) {
+        if (answer instanceof Length metres && metres.si() >= least) {
             return new Demand.OfHead(Head.metres(metres.si()));
         }
         if (answer instanceof Speed speed && speed.si() > 0) {
@@ -124,7 +168,8 @@ final class UserLaw implements ControlLaw {
         }
         throw new Refusal(
                 ControlProblem.WRONG_ANSWER_OF_LAW,
-                "The control law '" + name + "' was asked at " + state.flow() + " and answered "
+                "The control law '" + name + "' was asked at " + flow
+                        + sight.time.map(time -> " and " + time.toLocalTime()).orElse("") + " and answered "
                         + (answer == null ? "nothing" : answer),
                 "A law answers at every flow, with a head of 0 or more or a speed above 0",
                 answer == null
@@ -133,12 +178,23 @@ final class UserLaw implements ControlLaw {
                                 + " a pressure");
     }
 
-    /** Asks the law over its range, and returns what is to be said of its shape. */
+    /** Asks the law over its range, at each hour of a day if it follows the clock, and returns what is to be said. */
     private Notes tried(Duty duty) {
+        if (!sight.clock) {
+            return triedNow(duty);
+        }
+        Notes all = Notes.NONE;
+        for (int hour = 0; hour < 24; hour++) {
+            all = all.and(new UserLaw(name, design, sight.at(TRIED.plusHours(hour)), rule, notes).triedNow(duty));
+        }
+        return all;
+    }
+
+    private Notes triedNow(Duty duty) {
         Head before = null;
         for (int i = 0; i <= ASKED; i++) {
             Flow flow = duty.flow().times(i * STEP);
-            Demand demand = answer(new LoopState(flow));
+            Demand demand = answer(flow, Optional.empty());
             Head now = demand instanceof Demand.OfHead head ? head.head() : null;
             if (now != null && before != null && now.compareTo(before) < 0) {
                 return Notes.NONE.with(

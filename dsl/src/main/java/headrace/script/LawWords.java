@@ -7,6 +7,7 @@ import headrace.control.LoopOperation;
 import headrace.control.LoopState;
 import headrace.control.TrimAndRespond;
 import headrace.curve.Duty;
+import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Kind;
@@ -15,6 +16,8 @@ import headrace.units.Quantity;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import headrace.units.Time;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,7 +81,8 @@ public final class LawWords implements Words {
             example = OWN_EXAMPLE,
             choices = {
                 "design: the duty it is made for; without one it is tried only where it is used",
-                "observes: a list of the branches whose head, flow and opening it sees as now.head('attic')"
+                "observes: a list of the branches whose head, flow and opening it sees as now.head('attic'); with 'clock' among"
+                        + " them it sees the time as now.clock, with its hour, dayOfWeek and month"
             })
     public static ControlLaw law(Map<String, ?> given, Object name, Function<LoopState, ?> rule) {
         Choices choices = Choices.of("law", given, "design", "observes");
@@ -178,15 +182,30 @@ public final class LawWords implements Words {
             example = "settle(set, neediestValve(design), loop, load: 60.percent, demands: [attic: 0.m3ph])",
             choices = {
                 "load: the share of its design flow that is asked of each branch; all of it unless chosen",
-                "demands: the flow of single branches by their names"
+                "demands: the flow of single branches by their names",
+                "at: the time on the clock, such as '2026-03-02 22:00', for a law that observes it"
             })
     public static LoopOperation settle(Map<String, ?> given, Object set, Object law, Object circuit) {
         Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of settle");
+        Choices choices = Choices.of("settle", given, "load", "demands", "at");
+        ControlLaw chosen = Wanted.object(ControlLaw.class, law, "the law of settle");
         return LoopOperation.of(
-                Wanted.object(ControlLaw.class, law, "the law of settle"),
+                choices.has("at") ? chosen.at(time(choices.text("at"))) : chosen,
                 ControlWords.set(set, "settle"),
                 loop,
-                CircuitWords.demands(loop, Choices.of("settle", given, "load", "demands")));
+                CircuitWords.demands(loop, choices));
+    }
+
+    private static LocalDateTime time(String text) {
+        try {
+            return LocalDateTime.parse(text.strip().replace(' ', 'T'));
+        } catch (DateTimeParseException notATime) {
+            throw new Refusal(
+                    ScriptProblem.WRONG_VALUE,
+                    "'" + text + "' was given for the choice at: of settle",
+                    "A time is a date and a time of day",
+                    "Write it as '2026-03-02 22:00'");
+        }
     }
 
     /** Puts limits after a law. */

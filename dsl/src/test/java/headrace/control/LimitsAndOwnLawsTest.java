@@ -19,6 +19,7 @@ import headrace.units.Power;
 import headrace.units.Pressure;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -31,6 +32,34 @@ class LimitsAndOwnLawsTest {
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED).withMinimumSpeed(SPEED.times(0.1));
 
     /** By hand at half flow of 80 m³/h and 20 m, 25 % minimum head: 5 + 15·0.5^1.6 m. */
+    /** It answers with a head at every hour but 13 o'clock, where the trial of a day finds it out. */
+    @Test
+    void a_law_that_observes_the_clock_is_tried_at_every_hour_and_needs_a_time() {
+        Refusal refusal = assertThrows(
+                Refusal.class, () -> clocked(now -> now.clock().getHour() == 13 ? Power.watts(1) : Head.metres(5)));
+        assertEquals(ControlProblem.WRONG_ANSWER_OF_LAW, refusal.problem());
+        assertTrue(refusal.getMessage().contains("13:00"), refusal.getMessage());
+        ControlLaw law = clocked(now -> Head.metres(now.clock().getHour() < 6 ? 5 : 9));
+        PumpSet set = KnownPump.set(SeparateLosses.ASSUMED);
+        LocalDateTime early = LocalDateTime.of(2026, 3, 2, 5, 59);
+        assertEquals(
+                5, SteadyState.of(law.at(early), set, m3ph(20)).point().head().metres(), 1e-9);
+        assertEquals(
+                9,
+                SteadyState.of(law.at(early.plusMinutes(1)), set, m3ph(20))
+                        .point()
+                        .head()
+                        .metres(),
+                1e-9);
+        refusal = assertThrows(Refusal.class, () -> SteadyState.of(law, set, m3ph(20)));
+        assertEquals(ControlProblem.NOTHING_SEEN_OF_CIRCUIT, refusal.problem());
+        assertTrue(law.observes().contains(Observed.CLOCK));
+    }
+
+    private static ControlLaw clocked(Function<LoopState, ?> rule) {
+        return ControlLaw.of("clocked", Optional.of(DESIGN), List.of("clock"), rule);
+    }
+
     @Test
     void a_law_prints_as_its_name() {
         for (ControlLaw law : List.of(

@@ -201,6 +201,20 @@ class LoopOperationTest {
         assertTrue(refusal.getMessage().contains("10.25 m"), refusal.getMessage());
     }
 
+    /**
+     * Plant 8·(60/80)² = 4.5 m and main 3·(20/40)² = 0.75 m stand before far: H = 30 − 2·(H − 5.25) = 13.5 m. On the
+     * way there a head above 15 m across far is tried, where the law has no head of 0 or more.
+     */
+    @Test
+    void an_own_law_may_answer_below_0_where_the_loop_does_not_come_to_stand() {
+        ControlLaw own = ControlLaw.of(
+                "proportional",
+                Optional.of(DESIGN),
+                List.of("far"),
+                now -> Head.metres(30 - 2 * now.head("far").metres()));
+        assertEquals(13.5, run(own, 40, 20).circuit().head().metres(), 1e-6);
+    }
+
     @Test
     void an_own_law_sees_only_what_it_says_that_it_observes() {
         ControlLaw own = ControlLaw.of("own", Optional.of(DESIGN), List.of("far"), now -> now.head("near"));

@@ -169,7 +169,8 @@ public record CircuitYear(
             all.add(ControlLaw.constantSpeed());
             all.add(ControlLaw.fixedSpeed(design));
             all.add(ControlLaw.fixedSpeed(new Duty(design.flow(), needed)));
-            HourCount.Frame frame = new HourCount.Frame(year.hours(), OperatingRegion.USUAL);
+            HourCount.Frame frame =
+                    new HourCount.Frame(year.hours(), year.load().start(), OperatingRegion.USUAL);
             List<HourCount> counts = all.stream()
                     .map(law -> new HourCount(law, set, solver, frame))
                     .toList();

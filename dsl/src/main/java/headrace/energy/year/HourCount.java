@@ -26,6 +26,7 @@ import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Time;
 import headrace.units.Volume;
+import java.time.LocalDateTime;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -46,7 +47,9 @@ final class HourCount {
     final ControlLaw law;
     private final PumpSet set;
     private final CircuitSolver solver;
-    private final LoopRunner runner;
+    private final Frame frame;
+    private LoopRunner runner;
+    private ControlLaw now;
     private final OperatingRegion region;
     private final double bestFlow;
     private final double weight;
@@ -81,12 +84,14 @@ final class HourCount {
         this.law = law;
         this.set = set;
         this.solver = solver;
+        this.frame = frame;
         region = frame.region();
-        runner = LoopRunner.canRun(law) ? LoopRunner.of(law, set, solver) : null;
+        now = law.at(frame.start());
+        runner = LoopRunner.canRun(now) ? LoopRunner.of(now, set, solver) : null;
         PumpCurve curve = set.curve();
         bestFlow = curve.bestEfficiencyPoint().flow().si();
         weight = curve.liquid().density().kilogramsPerCubicMetre() * STANDARD_GRAVITY;
-        standby = frame.standby(law, set);
+        standby = frame.standby(now, set);
         wire = new double[frame.hours()];
         starved = new double[solver.circuit().branches().size()];
         bypass = new boolean[starved.length];
@@ -97,9 +102,10 @@ final class HourCount {
      * What is the same for every law.
      *
      * @param hours the hours of the year
+     * @param start when the first one begins, on the clock of the place
      * @param region the operating region
      */
-    record Frame(int hours, OperatingRegion region) {
+    record Frame(int hours, LocalDateTime start, OperatingRegion region) {
         double standby(ControlLaw law, PumpSet set) {
             boolean mains =
                     !law.needsCircuit() && law.demand(new LoopState(Flow.ZERO), set) instanceof Demand.FullSpeedOnMains;
@@ -127,6 +133,7 @@ final class HourCount {
         starts += running ? 0 : 1;
         running = true;
         on++;
+        follow(hour);
         if (runner == null) {
             slowly(hour, demands, neededMetres);
             return;
@@ -153,9 +160,17 @@ final class HourCount {
         take(hour, watts);
     }
 
+    /** A law that follows the clock is another law in every hour. */
+    private void follow(int hour) {
+        if (law.followsClock()) {
+            now = law.at(frame.start().plusHours(hour));
+            runner = runner == null ? null : LoopRunner.of(now, set, solver);
+        }
+    }
+
     /** A law that limits the flow: with all its notes, and slower. */
     private void slowly(int hour, double[] demands, double neededMetres) {
-        LoopOperation run = LoopOperation.of(law, set, solver, Demands.of(solver.circuit(), demands));
+        LoopOperation run = LoopOperation.of(now, set, solver, Demands.of(solver.circuit(), demands));
         SteadyState pump = run.pump().orElseThrow();
         for (int i = 0; i < demands.length; i++) {
             BranchState state = run.circuit().branches().get(i);

@@ -174,6 +174,24 @@ class CircuitYearTest {
         assertEquals((atSixteen - law) * seconds, saving.ofLaw().joules(), 1e-6 * atTwenty * seconds);
     }
 
+    /** Half a load: 40 m³/h in every hour, for 16 h of the day at 12 m and for 8 h at 9 m; by hand from two points. */
+    @Test
+    void a_law_that_observes_the_clock_is_another_law_at_night() {
+        ControlLaw night = ControlLaw.of(
+                "set back at night",
+                Optional.of(DESIGN),
+                List.of("clock"),
+                now -> Head.metres(now.clock().getHour() >= 22 || now.clock().getHour() < 6 ? 9 : 12));
+        assertTrue(night.followsClock());
+        LawHours hours = CircuitYear.of(SET, LOOP, asked(constant(0.5), Sharing.even()), PRICE, List.of(night))
+                .laws()
+                .get(0);
+        double day = watts(ControlLaw.of("twelve", now -> Head.metres(12)));
+        double low = watts(ControlLaw.of("nine", now -> Head.metres(9)));
+        double joules = 365 * 3600.0 * (16 * day + 8 * low);
+        assertEquals(joules, hours.energy().wire().joules(), 1e-9 * joules);
+    }
+
     @Test
     void hours_without_demand_stand_still_and_each_run_counts_as_a_start() {
         double[] loads = new double[8760];
