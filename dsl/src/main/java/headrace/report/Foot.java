@@ -1,5 +1,6 @@
 package headrace.report;
 
+import headrace.problem.GatheredNotes;
 import headrace.problem.Notes;
 import headrace.record.Basis;
 import headrace.record.Input;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
 final class Foot {
     private static final int HASH_DIGITS = 12;
 
+    /** More notes than these nobody reads one by one. */
+    private static final int READ = 12;
+
     private Foot() {}
 
     /** Returns the foot of a result, with the cautions that belong beside it. */
@@ -27,7 +31,7 @@ final class Foot {
             blocks.add(new TextBlock("Caution", List.of(cautions)));
         }
         if (!notes.isEmpty()) {
-            blocks.add(new NotesBlock(notes));
+            blocks.add(new NotesBlock(notes.list().size() > READ ? gathered(notes) : notes));
         }
         List<String> lines = Stream.concat(basis.inputs().stream().map(Foot::line), basis.choices().stream())
                 .toList();
@@ -35,6 +39,12 @@ final class Foot {
             blocks.add(new TextBlock("Basis", lines));
         }
         return blocks;
+    }
+
+    private static Notes gathered(Notes notes) {
+        GatheredNotes gathered = new GatheredNotes();
+        gathered.add(notes);
+        return gathered.notes();
     }
 
     private static String line(Input input) {
