@@ -123,9 +123,10 @@ public final class WhatIfHtml {
 
     /** So many frames, packed, as fit. */
     private record Packed(WhatIf whatIf, List<String> frames) {
-        /** Takes half as many frames until they fit. */
+        /** Takes as many frames as fit if all are like the first one, and half as many until they really fit. */
         static Packed of(WhatIf whole) {
-            int most = WhatIf.MOST_FRAMES;
+            int alike = MOST_PACKED / packed(whole.at(whole.start())).length();
+            int most = Math.min(WhatIf.MOST_FRAMES, Math.max(fewest(whole), alike));
             WhatIf fewer = whole.thinned(most);
             List<String> frames = packed(fewer);
             while (frames.stream().mapToInt(String::length).sum() > MOST_PACKED && frames.size() > 2) {
@@ -143,18 +144,29 @@ public final class WhatIfHtml {
         private static List<String> packed(WhatIf whatIf) {
             List<String> frames = new ArrayList<>();
             for (Frame frame : whatIf.frames()) {
-                String at = frame.at().stream().map(String::valueOf).collect(Collectors.joining(" "));
-                frames.add("<pre hidden=\"hidden\" data-at=\"" + at + "\" data-picture=\""
-                        + frame.chart()
-                                .map(chart -> base64(zipped(Display.svg(chart))))
-                                .orElse("")
-                        + "\" data-alt=\""
-                        + frame.chart()
-                                .map(chart -> Html.escape(chart.altText()))
-                                .orElse("")
-                        + "\">" + Html.escape(frame.text()) + "</pre>\n");
+                frames.add(packed(frame));
             }
             return frames;
+        }
+
+        /** Returns how many frames are left when every slider has its two ends only. */
+        private static int fewest(WhatIf whole) {
+            return whole.controls().stream()
+                    .mapToInt(control -> control.form() == Control.Form.SLIDER
+                            ? 2
+                            : control.positions().size())
+                    .reduce(1, Math::multiplyExact);
+        }
+
+        private static String packed(Frame frame) {
+            String at = frame.at().stream().map(String::valueOf).collect(Collectors.joining(" "));
+            return "<pre hidden=\"hidden\" data-at=\"" + at + "\" data-picture=\""
+                    + frame.chart()
+                            .map(chart -> base64(zipped(Display.svg(chart))))
+                            .orElse("")
+                    + "\" data-alt=\""
+                    + frame.chart().map(chart -> Html.escape(chart.altText())).orElse("")
+                    + "\">" + Html.escape(frame.text()) + "</pre>\n";
         }
 
         private static byte[] zipped(String text) {
