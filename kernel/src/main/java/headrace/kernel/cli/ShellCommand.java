@@ -1,5 +1,6 @@
 package headrace.kernel.cli;
 
+import headrace.kernel.session.Language;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.terminal.Charts;
@@ -40,9 +41,18 @@ final class ShellCommand implements Callable<Integer> {
                     + " terminal says that it can, else in dots.")
     private Charts charts;
 
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            defaultValue = "groovy",
+            description =
+                    "The language of the cells: groovy or java. Default: groovy. %%%%java or %%%%groovy at the head of a"
+                            + " cell switches for that cell.")
+    private Language language;
+
     @Override
     public Integer call() throws IOException {
-        try (GroovySession session = new GroovySession()) {
+        try (GroovySession session = new GroovySession(language)) {
             if (!Boolean.getBoolean("headrace.terminal")) {
                 return piped(session);
             }

@@ -4,8 +4,14 @@ import java.util.List;
 
 /** What the kernel uses for itself, and cells do not see: they may bring other versions, and must not lean on ours. */
 public final class OwnLibraries {
-    private static final List<String> HIDDEN =
-            List.of("com.google.gson.", "org.zeromq.", "zmq.", "com.neilalexander.", "picocli.", "org.commonmark.");
+    private static final List<String> HIDDEN = List.of(
+            "com.google.gson.",
+            "org.zeromq.",
+            "zmq.",
+            "com.neilalexander.",
+            "picocli.",
+            "org.commonmark.",
+            "org.jline.");
     private static final String OURS = "headrace.kernel.";
 
     /** What woven code calls, and the words of cells, which cells see as they run. */
