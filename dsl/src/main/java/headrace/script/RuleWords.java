@@ -169,10 +169,12 @@ public final class RuleWords implements Words {
             })
     public static LoadPattern loadPattern(Map<String, ?> given, Object name, Object circuit) {
         Circuit loop = Wanted.object(Circuit.class, circuit, "the circuit of loadPattern");
+        Choices choices = Choices.of("loadPattern", given, "load", "demands");
+        LoadPattern.requireLoad(choices.ratio("load", Ratio.of(1)));
         return new LoadPattern(
                 Wanted.object(CharSequence.class, name, "the name of a load pattern")
                         .toString(),
-                CircuitWords.demands(loop, Choices.of("loadPattern", given, "load", "demands")));
+                CircuitWords.demands(loop, choices));
     }
 
     /** Makes the load pattern of full load. */

@@ -76,6 +76,11 @@ record CoilFlow(CoilHeat coil, CoilRating rating, Temperature atNoLoad) implemen
     }
 
     @Override
+    public String toString() {
+        return name();
+    }
+
+    @Override
     public Notes notes() {
         return Notes.NONE;
     }

@@ -3,6 +3,7 @@ package headrace.energy.load;
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.Demands;
+import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Ratio;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ public record LoadPattern(String name, Demands demands) {
                 .toArray();
         List<LoadPattern> patterns = new ArrayList<>();
         for (Ratio load : loads) {
+            requireLoad(load);
             for (Sharing sharing : Sharing.all(terminals.size(), seed)) {
                 double[] shares = new double[weights.length];
                 sharing.fill(load.value(), weights, 0, shares);
@@ -45,6 +47,21 @@ public record LoadPattern(String name, Demands demands) {
             }
         }
         return patterns;
+    }
+
+    /**
+     * Refuses a load that a building cannot ask of its design.
+     *
+     * @throws Refusal with {@code LOAD_OUT_OF_RANGE} below 0 or above 120 % of design
+     */
+    public static void requireLoad(Ratio load) {
+        if (!(load.value() >= 0 && load.value() <= HourlyLoad.MOST)) {
+            throw new Refusal(
+                    LoadProblem.LOAD_OUT_OF_RANGE,
+                    "Asked for a load pattern at " + load + " of design load",
+                    "A load lies between 0 and 120 % of design",
+                    "Write the load with its %, or size the circuit for the greater load");
+        }
     }
 
     private static String named(Sharing sharing, List<Branch> terminals) {

@@ -38,7 +38,6 @@ final class HourCount {
     static final double ENOUGH = 0.99;
 
     private static final double ROUNDING = 1e-9;
-
     /** Shares that differ by less are the same: the first hour stays the worst. */
     private static final double TIE = 1e-12;
 
@@ -99,11 +98,7 @@ final class HourCount {
     }
 
     /**
-     * What is the same for every law.
-     *
-     * @param hours the hours of the year
-     * @param start when the first one begins, on the clock of the place
-     * @param region the operating region
+     * What is the same for every law: how many hours, when the first one begins on the clock of the place, the region.
      */
     record Frame(int hours, LocalDateTime start, OperatingRegion region) {
         double standby(ControlLaw law, PumpSet set) {
@@ -113,7 +108,6 @@ final class HourCount {
         }
     }
 
-    /** Counts an hour without demands. */
     void still(int hour) {
         wire[hour] = standby;
         standbyWatts += standby;
@@ -187,7 +181,6 @@ final class HourCount {
         zone(flow, pump.point().speed().over(set.curve().speed()).value());
     }
 
-    /** Returns whether it is the worst so far. */
     private boolean look(int hour, int branch, double asked, double got) {
         if (!(asked > 0) || bypass[branch]) {
             return false;
@@ -219,7 +212,6 @@ final class HourCount {
         zones[region.zoneOf(Ratio.of(flow / (speed * bestFlow))).ordinal()] += part;
     }
 
-    /** Returns the year that was counted. */
     LawHours year(BranchYear asked) {
         double sum = 0;
         for (double watts : wire) {

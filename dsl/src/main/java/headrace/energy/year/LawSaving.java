@@ -43,7 +43,10 @@ public record LawSaving(Baseline baseline, LawHours before, LawHours after, Ener
 
     @Override
     public String toString() {
-        return after.law().name() + " against " + baseline.words() + ": " + atWire() + " at the wire (" + share()
-                + "), " + ofMargin + " of it from the margin in the specified head";
+        String saved =
+                after.law().name() + " against " + baseline.words() + ": " + atWire() + " at the wire (" + share();
+        return ofLaw().si() < 0
+                ? saved + "), less than the " + ofMargin + " that the margin in the specified head alone wasted"
+                : saved + "), " + ofMargin + " of it from the margin in the specified head";
     }
 }

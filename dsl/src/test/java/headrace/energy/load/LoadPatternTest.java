@@ -2,12 +2,14 @@ package headrace.energy.load;
 
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.part.Drop;
 import headrace.circuit.part.PlantResistance;
+import headrace.problem.Refusal;
 import headrace.pump.KnownPump;
 import headrace.units.Head;
 import headrace.units.Ratio;
@@ -33,6 +35,13 @@ class LoadPatternTest {
             assertEquals(40 * share, pattern.demands().total().toCubicMetresPerHour(), 1e-9, pattern.name());
             assertTrue(pattern.demands().flows().get("far").toCubicMetresPerHour() <= 10 + 1e-9, pattern.name());
         }
+    }
+
+    @Test
+    void a_load_above_120_percent_of_design_is_no_pattern() {
+        LoadPattern.all(LOOP, List.of(Ratio.percent(120)), 3);
+        Refusal refusal = assertThrows(Refusal.class, () -> LoadPattern.all(LOOP, List.of(Ratio.percent(130)), 3));
+        assertEquals(LoadProblem.LOAD_OUT_OF_RANGE, refusal.problem());
     }
 
     /** A quarter of 40 m³/h: 7.5 and 2.5, all of it near, all of it far, none of it far. */

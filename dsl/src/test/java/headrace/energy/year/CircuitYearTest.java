@@ -172,6 +172,7 @@ class CircuitYearTest {
         assertEquals((atTwenty - law) * seconds, saving.atWire().joules(), 1e-6 * atTwenty * seconds);
         assertEquals((atTwenty - atSixteen) * seconds, saving.ofMargin().joules(), 1e-6 * atTwenty * seconds);
         assertEquals((atSixteen - law) * seconds, saving.ofLaw().joules(), 1e-6 * atTwenty * seconds);
+        assertTrue(saving.toString().contains("of it from the margin"), saving.toString());
     }
 
     /** Half a load: 40 m³/h in every hour, for 16 h of the day at 12 m and for 8 h at 9 m; by hand from two points. */
@@ -190,6 +191,23 @@ class CircuitYearTest {
         double low = watts(ControlLaw.of("nine", now -> Head.metres(9)));
         double joules = 365 * 3600.0 * (16 * day + 8 * low);
         assertEquals(joules, hours.energy().wire().joules(), 1e-9 * joules);
+    }
+
+    /** Fixed at 20 m where 16 m are needed it saves nothing against itself, and the margin stays wasted. */
+    @Test
+    void a_law_that_keeps_the_margin_is_not_said_to_save_it() {
+        Duty specified = new Duty(m3ph(80), Head.metres(20));
+        LawSaving saving = CircuitYear.of(
+                        SET,
+                        LOOP,
+                        asked(constant(0.5), Sharing.even()),
+                        PRICE,
+                        List.of(ControlLaw.fixedSpeed(specified)))
+                .savings()
+                .get(1);
+        assertEquals(0, saving.atWire().joules(), 1e-6);
+        assertTrue(saving.ofMargin().joules() > 0);
+        assertTrue(saving.toString().contains("less than the "), saving.toString());
     }
 
     @Test
