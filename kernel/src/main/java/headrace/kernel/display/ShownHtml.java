@@ -41,6 +41,7 @@ final class ShownHtml {
             .headrace ul{margin:.2em 0;padding-left:1.2em}
             .headrace figure{margin:.6em 0}
             .headrace svg{max-width:100%;height:auto}
+            @media screen and (max-width:36rem){.headrace figure{overflow-x:auto}.headrace svg{max-width:none;width:34rem}}
             @media print{.headrace table,.headrace figure,.headrace dl{break-inside:avoid}}
             </style>
             """;

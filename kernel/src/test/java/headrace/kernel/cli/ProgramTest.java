@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.Fields;
+import headrace.kernel.notebook.Notebook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -11,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -57,6 +61,61 @@ class ProgramTest {
         assertTrue(ended.printed().contains("line 3"), ended.printed());
         assertTrue(Files.readString(folder.resolve("out put/bad.ipynb")).contains("no flow"));
         assertTrue(Files.exists(folder.resolve("out put/bad.html")));
+    }
+
+    @Test
+    void a_teacher_seals_a_notebook_and_grades_what_comes_back() throws Exception {
+        String exercise = "two = exercise('two', 'Twice one metre?', answer: 2.m)";
+        Files.writeString(folder.resolve("teacher.ipynb"), notebook(exercise, "check(two, 2.m)"));
+        Ended sealed = started("seal", "teacher.ipynb").end();
+        assertEquals(ExitCode.DONE, sealed.code(), sealed.printed());
+        assertTrue(sealed.printed().contains("it is not secret"), sealed.printed());
+        String students = Files.readString(folder.resolve("teacher-students.ipynb"));
+        assertFalse(students.contains("2.m"), students);
+        Files.writeString(folder.resolve("right.ipynb"), students.replace("check(two)", "check(two, 200.cm)"));
+        Files.writeString(folder.resolve("wrong.ipynb"), students.replace("check(two)", "check(two, 3.m)"));
+        Ended graded = started("run", "--grade", "right.ipynb", "wrong.ipynb", "teacher-students.ipynb", "-o", "g")
+                .end();
+        assertEquals(ExitCode.DONE, graded.code(), graded.printed());
+        assertTrue(graded.printed().contains("right.ipynb: 1 right, 0 wrong, 0 not answered of 1"), graded.printed());
+        assertTrue(graded.printed().contains("wrong.ipynb: 0 right, 1 wrong, 0 not answered of 1"), graded.printed());
+        assertTrue(graded.printed().contains("students.ipynb: 0 right, 0 wrong, 1 not answered"), graded.printed());
+        assertTrue(Files.readString(folder.resolve("g/grades.csv")).contains("right.ipynb,two,2 m,right"));
+    }
+
+    @Test
+    void a_bad_file_is_told_by_the_exit_code_of_a_grading_and_the_others_are_graded() throws Exception {
+        Files.writeString(folder.resolve("one.ipynb"), notebook("a = exercise('a', 'Two?', answer: 2)", "check(a, 2)"));
+        Files.writeString(folder.resolve("bad.ipynb"), "no notebook");
+        Ended ended = started("run", "--grade", "bad.ipynb", "one.ipynb").end();
+        assertEquals(ExitCode.BAD_FILE, ended.code(), ended.printed());
+        assertTrue(ended.printed().contains("one.ipynb: 1 right"), ended.printed());
+        assertEquals(
+                ExitCode.USAGE, started("run", "one.ipynb", "one.ipynb").end().code());
+    }
+
+    @Test
+    void nothing_but_a_sealed_notebook_is_written_over() throws Exception {
+        Files.writeString(folder.resolve("t.ipynb"), notebook("a = exercise('a', 'Two?', answer: 2)", "check(a)"));
+        Files.writeString(folder.resolve("mine.ipynb"), "my own");
+        Ended ended = started("seal", "t.ipynb", "-o", "mine.ipynb").end();
+        assertEquals(ExitCode.NOT_WRITTEN, ended.code(), ended.printed());
+        assertEquals("my own", Files.readString(folder.resolve("mine.ipynb")));
+        assertEquals(
+                ExitCode.NOT_WRITTEN,
+                started("seal", "t.ipynb", "-o", "t.ipynb").end().code());
+        assertEquals(ExitCode.DONE, started("seal", "t.ipynb").end().code());
+        assertEquals(ExitCode.DONE, started("seal", "t.ipynb").end().code(), "a sealed one is");
+    }
+
+    private static String notebook(String... cells) {
+        return new Notebook(
+                        Fields.NONE,
+                        Arrays.stream(cells)
+                                .map(Cell::code)
+                                .map(Cell.class::cast)
+                                .toList())
+                .toJson();
     }
 
     @Test
