@@ -185,4 +185,9 @@ public record SteadyState(
         Basis basis = point.basis().with("law '" + law.name() + "': " + law.statement());
         return new SteadyState(law, asked, point, limit, own.and(point.notes()), basis);
     }
+
+    @Override
+    public String toString() {
+        return "'" + law.name() + "': " + point;
+    }
 }

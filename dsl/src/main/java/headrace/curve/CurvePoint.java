@@ -27,4 +27,9 @@ public record CurvePoint(Flow flow, Head head, Power shaftPower, Ratio efficienc
     public Duty duty() {
         return new Duty(flow, head);
     }
+
+    @Override
+    public String toString() {
+        return flow + " at " + head + ", " + speed + ": " + shaftPower + " at the shaft, " + efficiency;
+    }
 }

@@ -109,4 +109,9 @@ public record PumpTest(
     public PumpTest withNpsh(List<NpshPoint> readings) {
         return new PumpTest(name, speed, impellerDiameter, liquid, poles, source, date, points, readings, notes, basis);
     }
+
+    @Override
+    public String toString() {
+        return name + ": " + points.size() + " points at " + speed;
+    }
 }

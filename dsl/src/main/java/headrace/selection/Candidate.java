@@ -17,6 +17,7 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.rule.LargestMinimumHead;
 import headrace.rule.MinimumHeadLimit;
+import headrace.rule.RuleProblem;
 import headrace.units.Energy;
 import headrace.units.Power;
 import headrace.units.Ratio;
@@ -79,7 +80,7 @@ public record Candidate(
                 limit,
                 year.energy(),
                 year.preferred(),
-                point.notes().and(region.notes()),
+                point.notes().and(region.notes()).and(scope(set, limit)),
                 point.basis());
     }
 
@@ -137,6 +138,16 @@ public record Candidate(
         return Optional.of(check);
     }
 
+    /** Says where the part-load rule asks nothing of a candidate. */
+    private static Notes scope(PumpSet set, MinimumHeadLimit limit) {
+        return limit.verdict().binds()
+                ? Notes.NONE
+                : Notes.NONE.with(
+                        RuleProblem.RULE_NOT_BINDING,
+                        "The part-load rule is not applicable to " + set.curve().name() + " with its motor of "
+                                + set.driveTrain().motor().rated());
+    }
+
     private static void requireWindow(MinimumHeadLimit limit, Wish wish) {
         double most = switch (limit.outcome()) {
             case ALL -> 1;
@@ -144,7 +155,7 @@ public record Candidate(
             case UP_TO -> limit.minimumHead().value();
         };
         wish.conditions().leastMinimumHead().ifPresent(least -> {
-            if (least.value() > most + ROUNDING) {
+            if (limit.verdict().binds() && least.value() > most + ROUNDING) {
                 throw new Refusal(
                         SelectionProblem.WINDOW_EMPTY,
                         "The branches need a minimum head of " + least + " of design head",

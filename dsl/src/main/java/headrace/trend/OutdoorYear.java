@@ -51,4 +51,9 @@ public record OutdoorYear(List<Bin> bins) {
     public Time hours() {
         return bins.stream().map(Bin::hours).reduce(Time.ZERO, Time::plus);
     }
+
+    @Override
+    public String toString() {
+        return bins.size() + " bins of outdoor temperature, " + hours() + " in all";
+    }
 }

@@ -17,6 +17,8 @@ import headrace.liquid.Liquid;
 import headrace.problem.Problem;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
+import headrace.rule.PartLoadRule;
+import headrace.rule.RuleProblem;
 import headrace.selection.Shortlist.Dropped;
 import headrace.selection.Wish.Conditions;
 import headrace.selection.Wish.Motors;
@@ -120,6 +122,29 @@ class ShortlistTest {
         assertEquals(
                 SelectionProblem.WINDOW_EMPTY, list.dropped().get(0).refusal().problem());
         assertTrue(list.notes().has(SelectionProblem.NOBODY_LEFT));
+    }
+
+    /** A rule for motors from 500 kW on says nothing of these, however much minimum head the branches need. */
+    @Test
+    void a_rule_that_is_not_applicable_drops_nobody() {
+        PartLoadRule usual = Conditions.USUAL.rule();
+        Conditions large = new Conditions(
+                Optional.empty(),
+                Optional.empty(),
+                Conditions.USUAL.margin(),
+                Conditions.USUAL.region(),
+                new PartLoadRule(
+                        "large motors",
+                        "nowhere",
+                        "none",
+                        usual.flowFraction(),
+                        usual.powerFraction(),
+                        Power.kilowatts(500),
+                        "this test"),
+                Optional.of(Ratio.percent(90)));
+        Shortlist list = Shortlist.of(wish(large), List.of(GOOD));
+        assertTrue(list.dropped().isEmpty(), list.dropped().toString());
+        assertTrue(list.ranked().get(0).notes().has(RuleProblem.RULE_NOT_BINDING));
     }
 
     /** At 30 % of 52 m³/h a pump whose test begins at 30 m³/h is beyond it. */

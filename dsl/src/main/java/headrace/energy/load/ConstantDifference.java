@@ -24,4 +24,9 @@ record ConstantDifference() implements LoadToFlow {
     public Basis basis() {
         return Basis.of("load to flow: by a constant temperature difference, q = L");
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

@@ -36,4 +36,9 @@ record EmissionFlow(EmissionLaw law) implements LoadToFlow {
     public Basis basis() {
         return Basis.of("load to flow: by " + name() + ", q = a·L/(1 − L + a·L)");
     }
+
+    @Override
+    public String toString() {
+        return name();
+    }
 }

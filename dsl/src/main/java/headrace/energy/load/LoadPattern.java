@@ -69,4 +69,9 @@ public record LoadPattern(String name, Demands demands) {
                 ? terminals.get(off.branch()).name() + " off"
                 : sharing.name();
     }
+
+    @Override
+    public String toString() {
+        return name + ": " + demands.total();
+    }
 }
