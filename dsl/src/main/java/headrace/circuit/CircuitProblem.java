@@ -45,5 +45,7 @@ public enum CircuitProblem implements Problem {
     /** A head band of a circuit with a minimum-flow valve. */
     BYPASS_BELOW_LEAST_FLOW,
     /** A head at a pump that moves nothing, or less than none. */
-    NO_HEAD_AT_PUMP
+    NO_HEAD_AT_PUMP,
+    /** A circuit whose branches all hold their flows themselves. */
+    NOTHING_TO_BALANCE
 }

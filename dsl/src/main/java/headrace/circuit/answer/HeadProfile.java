@@ -24,9 +24,9 @@ import java.util.Map;
  *   <dt>Units
  *   <dd>Lengths of pipe from the pump; heads of the liquid above its suction.
  *   <dt>Limits
- *   <dd>A junction lies as far from the pump as the pipes on the shortest way to it are long, without those in branches
- *       that serve a load: on the supply side from the discharge, on the return side from the suction. Where no pipe is
- *       stated, each main counts as one.
+ *   <dd>A junction of the supply lies as far from the pump as the pipes on the shortest way to it are long, without
+ *       those in branches that serve a load; where a branch returns lies beneath where it began, and any other junction
+ *       of the return as far as its way to the suction is long. Where no pipe is stated, each main counts as one.
  *   <dt>Errors
  *   <dd>None of its own.
  *   <dt>Source
@@ -49,12 +49,20 @@ public record HeadProfile(CircuitSolution solution, Map<String, Double> distance
         boolean inMetres = circuit.branches().stream()
                 .filter(branch -> !branch.isTerminal())
                 .anyMatch(branch -> length(branch) > 0);
-        Map<String, Double> all = new LinkedHashMap<>(from(circuit, circuit.suction(), circuit.discharge(), inMetres));
-        from(circuit, circuit.discharge(), circuit.suction(), inMetres).forEach((junction, far) -> {
-            if (!all.containsKey(junction)) {
+        Map<String, Double> supply = from(circuit, circuit.discharge(), circuit.suction(), inMetres);
+        Map<String, Double> back = from(circuit, circuit.suction(), circuit.discharge(), inMetres);
+        Map<String, Double> all = new LinkedHashMap<>(supply);
+        back.forEach((junction, far) -> {
+            if (!(supply.getOrDefault(junction, Double.POSITIVE_INFINITY) < far)) {
                 all.put(junction, far);
             }
         });
+        for (Branch branch : circuit.terminals()) {
+            Double far = supply.get(branch.from());
+            if (far != null && back.containsKey(branch.to()) && !branch.to().equals(circuit.suction())) {
+                all.put(branch.to(), far);
+            }
+        }
         return new HeadProfile(solution, all, inMetres);
     }
 

@@ -17,6 +17,7 @@ import headrace.record.Traced;
 import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,7 +40,8 @@ import java.util.Optional;
  *       is exact for losses that go with the square of flow and direct return, and nearly so otherwise. A branch that
  *       holds its flow itself needs no setting.
  *   <dt>Errors
- *   <dd>{@link Refusal} with {@code NO_SUCH_SETTING} where a valve cannot take its excess; as {@link HeadNeed}.
+ *   <dd>{@link Refusal} with {@code NOTHING_TO_BALANCE}, with {@code NO_SUCH_SETTING} where a valve cannot take its
+ *       excess; as {@link HeadNeed}.
  *   <dt>Source
  *   <dd>Proportional balancing: textbook knowledge.
  * </dl>
@@ -99,45 +101,53 @@ public record ProportionalBalance(Circuit balanced, HeadNeed need, Head head, Li
                     "Valves are set while something flows",
                     "Give a head above 0, or leave it out for the " + need.head() + " that the circuit needs");
         }
+        List<HeadNeed.Need> order = order(need, open);
         List<Step> steps = new ArrayList<>();
-        Circuit now = open;
-        for (HeadNeed.Need branch : order(need, open)) {
-            Branch before = now.branch(branch.name());
-            Branch set = branch.name().equals(need.index()) ? before : set(before, branch);
-            Ratio share = share(standing(now, kept), branch.name());
-            now = now.with(set);
-            CircuitSolution after = standing(now, kept);
-            steps.add(step(set, branch, need, share, after));
+        CircuitSolution now = standing(open, kept);
+        for (HeadNeed.Need branch : order) {
+            Work.poll();
+            Branch set = set(now.circuit().branch(branch.name()), branch);
+            CircuitSolution after =
+                    branch.excess().si() > 0 ? standing(now.circuit().with(set), kept) : now;
+            steps.add(step(set, branch, order.get(0).name(), share(now, branch.name()), after));
+            now = after;
         }
-        return new ProportionalBalance(now, need, kept, steps);
+        return new ProportionalBalance(now.circuit(), need, kept, steps);
     }
 
-    /** The reference first, then from the farthest inwards. */
+    /** The reference first, which has the least excess head, then from the farthest inwards. */
     private static List<HeadNeed.Need> order(HeadNeed need, Circuit circuit) {
-        return need.branches().stream()
+        List<HeadNeed.Need> all = need.branches().stream()
                 .filter(each -> !holdsItself(circuit.branch(each.name())))
-                .sorted(Comparator.<HeadNeed.Need>comparingInt(
-                                each -> each.name().equals(need.index()) ? 0 : 1)
-                        .thenComparing(HeadNeed.Need::available))
+                .sorted(Comparator.comparing(HeadNeed.Need::available))
                 .toList();
+        HeadNeed.Need reference = all.stream()
+                .min(Comparator.comparing(HeadNeed.Need::excess))
+                .orElseThrow(() -> new Refusal(
+                        CircuitProblem.NOTHING_TO_BALANCE,
+                        "Asked to balance a " + circuit,
+                        "Each of its branches holds its flow itself, so that there is no valve to set",
+                        "See with survey whether each has the head that its valve needs"));
+        List<HeadNeed.Need> order = new ArrayList<>(List.of(reference));
+        all.stream().filter(each -> each != reference).forEach(order::add);
+        return order;
     }
 
     private static boolean holdsItself(Branch branch) {
         return branch.limiter().isPresent() || branch.valve().orElse(null) instanceof MinimumFlowValve;
     }
 
-    private static Step step(Branch set, HeadNeed.Need branch, HeadNeed need, Ratio before, CircuitSolution after) {
-        boolean reference = set.name().equals(need.index());
+    private static Step step(Branch set, HeadNeed.Need branch, String reference, Ratio before, CircuitSolution after) {
         Optional<Part> valve =
                 set.parts().stream().filter(ProportionalBalance::isBalancing).findFirst();
         return new Step(
                 set.name(),
-                reference ? Head.ZERO : branch.excess(),
+                branch.excess(),
                 valve.map(ProportionalBalance::coefficient),
                 valve.filter(BalancingValve.class::isInstance).map(each -> ((BalancingValve) each).setting()),
                 before,
                 share(after, set.name()),
-                share(after, need.index()));
+                share(after, reference));
     }
 
     private static boolean isBalancing(Part part) {
@@ -150,17 +160,20 @@ public record ProportionalBalance(Circuit balanced, HeadNeed need, Head head, Li
 
     /** Every balancing valve with a table fully open; one without is left out, since its opening is not known. */
     private static Circuit opened(Circuit circuit) {
-        Circuit all = circuit;
-        for (Branch branch : circuit.terminals()) {
-            List<Part> parts = branch.parts().stream()
-                    .filter(part -> !(part instanceof FixedValve))
-                    .map(part -> part instanceof BalancingValve valve
-                            ? (Part) BalancingValve.open(valve.name(), valve.table())
-                            : part)
-                    .toList();
-            all = all.with(new Branch(branch.name(), branch.from(), branch.to(), parts, branch.design()));
-        }
-        return all;
+        List<Branch> all = circuit.branches().stream()
+                .map(branch -> branch.isTerminal() ? opened(branch) : branch)
+                .toList();
+        return new Circuit(circuit.liquid(), circuit.discharge(), circuit.suction(), all, circuit.origin());
+    }
+
+    private static Branch opened(Branch branch) {
+        List<Part> parts = branch.parts().stream()
+                .filter(part -> !(part instanceof FixedValve))
+                .map(part -> part instanceof BalancingValve valve
+                        ? (Part) BalancingValve.open(valve.name(), valve.table())
+                        : part)
+                .toList();
+        return new Branch(branch.name(), branch.from(), branch.to(), parts, branch.design());
     }
 
     private static Branch set(Branch branch, HeadNeed.Need need) {

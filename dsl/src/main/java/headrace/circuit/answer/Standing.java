@@ -2,6 +2,7 @@ package headrace.circuit.answer;
 
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
+import headrace.circuit.CircuitSolver;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
 import headrace.circuit.LeastFlow;
@@ -15,6 +16,8 @@ public interface Standing {
 
     /** Returns how a circuit stands at one head at its pump. */
     static Standing at(Circuit circuit, Head head) {
-        return demands -> LeastFlow.solve(circuit, demands, Closing.head(head));
+        CircuitSolver solver = CircuitSolver.of(circuit);
+        Closing closing = Closing.head(head);
+        return demands -> LeastFlow.solve(circuit, demands, asked -> solver.solve(asked, closing), found -> found);
     }
 }

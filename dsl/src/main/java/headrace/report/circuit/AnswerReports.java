@@ -129,7 +129,7 @@ public final class AnswerReports {
         for (ProportionalBalance.Step step : balance.steps()) {
             rows.add(new Object[] {
                 step.branch(),
-                step.branch().equals(balance.reference()) ? "leave open" : "set to the reference",
+                todo(balance, step),
                 step.excess(),
                 step.coefficient().orElse(null),
                 step.setting().map(AnswerReports::turns).orElse(""),
@@ -138,15 +138,25 @@ public final class AnswerReports {
                 step.reference()
             });
         }
+        boolean open = balance.steps().get(0).excess().si() == 0;
         return Composed.titled("Proportional balancing at " + balance.head())
                 .line("Open every control valve and every balancing valve. '" + balance.reference()
-                        + "' has no excess head at design flow: it is the reference and stays open.")
+                        + (open
+                                ? "' has no excess head at design flow: it is the reference and stays open."
+                                : "' has the least excess head of those with a valve to set: it is the reference."))
                 .line(
                         "From the farthest inwards, turn each valve until its branch shows the same share of its design flow"
                                 + " as the reference shows at that moment.")
                 .line("The circuit needs " + balance.need().head() + " at the pump for its design flow.")
                 .table(table.rows(rows))
                 .shown(balance, Caution.ESTIMATE);
+    }
+
+    private static String todo(ProportionalBalance balance, ProportionalBalance.Step step) {
+        if (!step.branch().equals(balance.reference())) {
+            return "set to the reference";
+        }
+        return step.excess().si() > 0 ? "set, then leave" : "leave open";
     }
 
     private static String turns(double setting) {
@@ -211,10 +221,12 @@ public final class AnswerReports {
         return Math.abs(profile.distance(branch.to()) - profile.distance(branch.from()));
     }
 
+    /** A branch that serves a load stands upright, wherever it returns. */
     private static Line line(HeadProfile profile, Branch branch) {
         CircuitSolution now = profile.solution();
+        double begins = profile.distance(branch.from());
         return Line.through(
-                new double[] {profile.distance(branch.from()), profile.distance(branch.to())}, new double[] {
+                new double[] {begins, branch.isTerminal() ? begins : profile.distance(branch.to())}, new double[] {
                     now.headAt(branch.from()).metres(), now.headAt(branch.to()).metres()
                 });
     }

@@ -20,6 +20,7 @@ import headrace.circuit.part.pipe.PipeSeries;
 import headrace.circuit.part.valve.Characteristic;
 import headrace.circuit.part.valve.ControlValve;
 import headrace.circuit.part.valve.FixedValve;
+import headrace.circuit.part.valve.PressureIndependentValve;
 import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
@@ -240,6 +241,26 @@ class CircuitAnswersTest {
         assertEquals(1, near.after().value(), 1e-8);
         assertEquals(1, near.reference().value(), 1e-8);
         assertTrue(balance.balanced().branch("near").parts().stream().anyMatch(FixedValve.class::isInstance));
+    }
+
+    /** A valve of its own in far takes 30 kPa and more: 16 m in the main, far without a valve to set. */
+    @Test
+    void a_branch_that_holds_its_flow_is_not_set_and_where_all_do_there_is_nothing_to_balance() {
+        PressureIndependentValve holds = PressureIndependentValve.of("far valve", litres(3));
+        Circuit circuit = twoBranches()
+                .with(Branch.terminal("far", "header", "return", litres(3), new Loss("far coil", 2), holds));
+        // far needs 18 m and 25 kPa, near 2 m: near is the reference, and is throttled too
+        ProportionalBalance balance = ProportionalBalance.of(circuit);
+        assertEquals(1, balance.steps().size());
+        assertEquals("near", balance.reference());
+        assertEquals(
+                18 + 25_000 / (WATER.density().si() * 9.80665) - 2,
+                balance.steps().get(0).excess().metres(),
+                1e-7);
+        Circuit all = Circuit.of(
+                WATER, "s", "r", Branch.terminal("far", "s", "r", litres(3), new Loss("far coil", 2), holds));
+        Refusal refusal = assertThrows(Refusal.class, () -> ProportionalBalance.of(all));
+        assertEquals(CircuitProblem.NOTHING_TO_BALANCE, refusal.problem());
     }
 
     @Test
