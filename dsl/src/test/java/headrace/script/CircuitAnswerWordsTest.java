@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
+import headrace.circuit.CircuitSolution;
 import headrace.circuit.answer.CircuitSurvey;
 import headrace.circuit.answer.HeadProfile;
 import headrace.circuit.answer.ProportionalBalance;
@@ -122,6 +123,28 @@ class CircuitAnswerWordsTest {
                 (HeadProfile) Scripts.run(LOOP + "headProfile(settle(set, constantHead(duty(36.m3ph, 14.m)), loop))");
         assertEquals(74, given.farthest().metres(), 1e-9);
         assertEquals(given.across("attic").metres(), settled.across("attic").metres(), 1e-6);
+    }
+
+    /**
+     * 60 kPa at 40 m³/h in water of 999.5 kg/m³ are 6.121 m: 6 m move 39.60 m³/h, 50 are asked for, 10.40 come back.
+     */
+    @Test
+    void a_plant_loop_and_a_load_loop_are_built_and_drawn_with_their_decoupler_and_the_pump_of_the_load() {
+        String loops = """
+                flows(circuit(water(12.degC), pump: ['plant in', 'plant supply'], [
+                    branch('decoupler', decoupler(), from: 'plant supply', to: 'plant return'),
+                    branch('chiller', resistance(40.m3ph, 60.kPa), from: 'plant return', to: 'plant in'),
+                    branch('load pump', pumpBranch(fit(readPumpTest('demo-data/pumps/heron-65.csv'))), from: 'plant supply', to: 'header'),
+                    branch('room', coil(50.m3ph, 30.kPa), controlValve(63.kv), from: 'header', to: 'plant return')]), 6.m)
+                """;
+        CircuitSolution found = (CircuitSolution) Scripts.run(loops);
+        double chiller =
+                40 * Math.sqrt(6 / (60_000 / (found.circuit().liquid().density().si() * 9.80665)));
+        assertEquals(chiller - 50, found.branch("decoupler").flow().toCubicMetresPerHour(), 1e-6);
+        assertTrue(found.notes().has(PartProblem.DECOUPLER_REVERSED));
+        String drawn = (String) Scripts.run("chart(" + loops.strip() + ").altText()");
+        assertTrue(drawn.contains("decoupler: -10.4 m³/h"), drawn);
+        assertTrue(drawn.contains("pump, chiller: 39.6 m³/h"), drawn);
     }
 
     @Test

@@ -18,6 +18,7 @@ import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Pressure;
 import headrace.units.Ratio;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,6 +79,7 @@ public record CircuitSurvey(
         List<BranchAnswer> answers = new ArrayList<>();
         Notes notes = now.notes();
         for (BranchState state : now.terminals()) {
+            Work.poll();
             BranchAnswer answer = answer(now, state, standing, Optional.ofNullable(heats.get(state.name())));
             answers.add(answer);
             notes = notes.and(risks(answer, now.circuit(), greatest));
