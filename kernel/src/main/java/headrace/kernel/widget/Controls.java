@@ -27,6 +27,12 @@ final class Controls {
         return widget;
     }
 
+    /** Returns the button that puts all controls back, which stands under them. */
+    static Widget back(String widthOfName) {
+        Widget layout = new Widget(Kind.LAYOUT, Map.of("margin", ".3em 0 .6em " + widthOfName));
+        return new Widget(Kind.BUTTON, Map.of("description", "Back to the start", "layout", layout));
+    }
+
     /** Puts a control where it begins. */
     static void begin(Control control, Widget widget) {
         if (control.form() == Control.Form.SWITCH) {

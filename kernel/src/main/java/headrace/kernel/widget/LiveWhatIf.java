@@ -42,7 +42,7 @@ final class LiveWhatIf {
             controls.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
         }
         List<Widget> parts = new ArrayList<>(controls);
-        parts.add(new Widget(Kind.BUTTON, Map.of("description", "Back to the start")).presses(this::begin));
+        parts.add(Controls.back(width).presses(this::begin));
         parts.addAll(drawing.widgets());
         root = new Widget(Kind.COLUMN, Map.of("children", parts, "layout", Controls.wide("64rem")));
     }
