@@ -3,6 +3,7 @@ package headrace.script;
 import headrace.economics.Appraisal;
 import headrace.economics.Carbon;
 import headrace.economics.CashFlow;
+import headrace.economics.CircuitAppraisal;
 import headrace.economics.CostItem;
 import headrace.economics.Discounting;
 import headrace.economics.InternalRates;
@@ -17,6 +18,7 @@ import headrace.economics.StrategyAppraisal.Priced;
 import headrace.economics.Terms;
 import headrace.economics.tariff.Tariff;
 import headrace.energy.StrategyComparison;
+import headrace.energy.year.CircuitYear;
 import headrace.problem.Refusal;
 import headrace.units.Energy;
 import headrace.units.Mass;
@@ -72,7 +74,7 @@ public final class MoneyWords implements Words {
             choices = {
                 "firstCost: more than the pump on the mains costs; always needed",
                 "beyondFixedSpeed: more than a drive at fixed speed costs; the first cost unless chosen",
-                "tariff: a tariff in place of the price of the comparison, with shares:",
+                "tariff: a tariff in place of the price; with shares: where the load is in bins",
                 "shares: a map of the share of the saved energy at each rate of the tariff",
                 YEARS,
                 DISCOUNT,
@@ -88,10 +90,16 @@ public final class MoneyWords implements Words {
     public static LawAppraisals payback(Map<String, ?> given, Object comparison) {
         Choices choices =
                 Choices.of("payback", given, with(TERMS, "firstCost", "beyondFixedSpeed", "tariff", "shares"));
-        StrategyComparison compared = Wanted.object(StrategyComparison.class, comparison, "the comparison of payback");
         Money first = choices.object("firstCost", Money.class);
         FirstCosts costs = new FirstCosts(first, choices.object("beyondFixedSpeed", Money.class, first));
         Terms terms = terms(choices);
+        if (comparison instanceof CircuitYear year) {
+            return new LawAppraisals(
+                    choices.has("tariff")
+                            ? CircuitAppraisal.of(year, costs, terms, choices.object("tariff", Tariff.class))
+                            : CircuitAppraisal.of(year, costs, terms));
+        }
+        StrategyComparison compared = Wanted.object(StrategyComparison.class, comparison, "the comparison of payback");
         return new LawAppraisals(
                 choices.has("tariff")
                         ? StrategyAppraisal.of(compared, costs, terms, priced(choices))

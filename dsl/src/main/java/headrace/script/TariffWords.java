@@ -8,6 +8,7 @@ import headrace.economics.tariff.EnergyRate;
 import headrace.economics.tariff.EnergyRate.Tier;
 import headrace.economics.tariff.PowerSeries;
 import headrace.economics.tariff.Tariff;
+import headrace.energy.year.LawHours;
 import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
@@ -213,6 +214,15 @@ public final class TariffWords implements Words {
             basis = basis.and(state.basis());
         }
         return PowerSeries.of(control.name(), calendar, watts, new Stated(notes, basis));
+    }
+
+    /** Makes a year of powers of the hours of a law in a circuit. */
+    @Word(
+            help = "The wire powers of a calendar year of a law of a circuit, as a comparison found them hour by hour.",
+            example = "powerYear(comparison.laws()[0], 2025)")
+    public static PowerSeries powerYear(Object hours, Object year) {
+        LawHours law = Wanted.object(LawHours.class, hours, "the hours of powerYear");
+        return PowerSeries.of(law.law().name(), Wanted.whole(year, "the year of powerYear"), law.hourly(), law);
     }
 
     private static Traced stated(String name) {

@@ -16,6 +16,7 @@ import headrace.economics.LawAppraisals;
 import headrace.economics.LifeCycleComparison;
 import headrace.economics.study.PaybackRange;
 import headrace.economics.tariff.Bill;
+import headrace.energy.year.CircuitYear;
 import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.units.Money;
@@ -43,6 +44,32 @@ class MoneyAndPlantWordsTest {
             """;
 
     /** A payback of 3000 less 200 over 0.8·1000 − 100 is 4 years. */
+    /** A year of a circuit is paid back by its own savings at its price, and by two bills under a tariff. */
+    @Test
+    void a_year_of_a_circuit_is_weighed_at_its_price_and_by_the_difference_of_two_bills() {
+        String circuit = SET + """
+                loop = directReturn(water(12.degC), resistance(52.m3ph, 45.kPa), [
+                    branch('near', coil(26.m3ph, 25.kPa), controlValve(63.kv)),
+                    branch('far', coil(26.m3ph, 30.kPa), controlValve(63.kv))])
+                load = branchYear(readTypicalDays('demo-data/loads/otterbank-days.csv'), branches: loop)
+                found = compare(set, loop, load, price: 0.2.EUR.perKWh,
+                    laws: [quadratic(duty(52.m3ph, 16.m), minimumHead: 40.percent)])
+                """;
+        CircuitYear year = (CircuitYear) run(circuit + "found");
+        double saved = year.savings().get(0).atWire().toKilowattHours() * 0.2;
+        String terms = "firstCost: 4200.EUR, beyondFixedSpeed: 900.EUR, years: 15, discount: 6.percent";
+        LawAppraisals flat = (LawAppraisals) run(circuit + "payback(found, " + terms + ")");
+        Appraisal mains = flat.each().get(0);
+        assertEquals(4200 / saved, mains.simplePayback().orElseThrow().toYears(), 1e-9);
+        String tariff = "tariff('flat', [rate('all', 0.2.EUR.perKWh)], fixed: 25.EUR)";
+        LawAppraisals billed = (LawAppraisals) run(circuit + "payback(found, tariff: " + tariff + ", " + terms + ")");
+        assertEquals(
+                4200 / saved, billed.each().get(0).simplePayback().orElseThrow().toYears(), 1e-9);
+        Bill bill = (Bill) run(circuit + "bill(" + tariff + ", powerYear(found.laws()[0], 2025))");
+        double wire = year.laws().get(0).energy().wire().toKilowattHours();
+        assertEquals(wire * 0.2 + 12 * 25, bill.total().amount(), 1e-6);
+    }
+
     @Test
     void a_stated_saving_is_weighed_on_its_terms() {
         Appraisal appraisal = (Appraisal) run("appraise('reset', firstCost: 3000.EUR, saving: 1000.EUR, years: 10,"
