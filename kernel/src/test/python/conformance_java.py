@@ -14,7 +14,7 @@ class HeadraceJavaConformance(jupyter_kernel_test.KernelTests):
     code_stderr = 'System.err.println("to the other stream");'
 
     completion_samples = [
-        {"text": "var stages = 3; stag", "matches": {"stages"}},
+        {"text": "var risers = 3; riser", "matches": {"risers"}},
         {"text": "hiddenInp", "matches": {"hiddenInput"}},
         {"text": '"abc".toUpperC', "matches": {"toUpperCase("}},
     ]

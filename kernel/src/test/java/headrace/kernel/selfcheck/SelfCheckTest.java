@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.install.Installation;
 import headrace.kernel.outside.InstalledKernel;
 import headrace.kernel.selfcheck.Finding.State;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,6 +60,14 @@ class SelfCheckTest {
         return findings.stream().filter(each -> each.state() == State.UNTRIED).count();
     }
 
+    private static String classPath() {
+        int number = 0;
+        while (!argument(number).equals("\"-cp\"")) {
+            number++;
+        }
+        return argument(number + 1);
+    }
+
     private static String argument(int number) {
         return com.google.gson.JsonParser.parseString(description)
                 .getAsJsonObject()
@@ -88,8 +97,10 @@ class SelfCheckTest {
     @Test
     void a_java_that_is_gone_and_a_missing_file_are_named() throws Exception {
         String java = argument(0);
+        String path = classPath();
+        String longer = path.substring(0, path.length() - 1) + File.pathSeparator + "/gone-dsl/lost.jar\"";
         List<Finding> all =
-                checked(description.replace(java, "\"/no/such/java\"").replace("/dsl/", "/gone-dsl/"), "groovy");
+                checked(description.replace(java, "\"/no/such/java\"").replace(path, longer), "groovy");
         assertEquals(List.of("Its Java is there", "Its files are there"), wrong(all));
         assertTrue(all.get(1).wrong().contains("/no/such/java"), all.get(1).wrong());
         assertTrue(all.get(2).wrong().contains("gone-dsl"), all.get(2).wrong());
