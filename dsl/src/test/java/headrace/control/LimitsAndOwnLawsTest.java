@@ -31,7 +31,6 @@ import org.junit.jupiter.api.Test;
 class LimitsAndOwnLawsTest {
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED).withMinimumSpeed(SPEED.times(0.1));
 
-    /** By hand at half flow of 80 m³/h and 20 m, 25 % minimum head: 5 + 15·0.5^1.6 m. */
     /** It answers with a head at every hour but 13 o'clock, where the trial of a day finds it out. */
     @Test
     void a_law_that_observes_the_clock_is_tried_at_every_hour_and_needs_a_time() {
@@ -71,6 +70,7 @@ class LimitsAndOwnLawsTest {
         }
     }
 
+    /** By hand at half flow of 80 m³/h and 20 m, 25 % minimum head: 5 + 15·0.5^1.6 m. */
     @Test
     void a_general_exponent_lies_between_the_line_and_the_square() {
         ControlLaw law = ControlLaw.generalExponent(DESIGN, Ratio.percent(25), 1.6);

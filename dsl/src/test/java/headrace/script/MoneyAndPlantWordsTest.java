@@ -22,6 +22,8 @@ import headrace.report.Shown;
 import headrace.units.Money;
 import headrace.units.Power;
 import headrace.units.Time;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -43,7 +45,11 @@ class MoneyAndPlantWordsTest {
                 quadratic(design, minimumHead: 40.percent), constantHead(design)])
             """;
 
-    /** A payback of 3000 less 200 over 0.8·1000 − 100 is 4 years. */
+    @BeforeEach
+    void reads_from_the_project() {
+        ScriptFolder.of(Path.of(".."), Path.of("..")).choose();
+    }
+
     /** A year of a circuit is paid back by its own savings at its price, and by two bills under a tariff. */
     @Test
     void a_year_of_a_circuit_is_weighed_at_its_price_and_by_the_difference_of_two_bills() {
@@ -70,6 +76,7 @@ class MoneyAndPlantWordsTest {
         assertEquals(wire * 0.2 + 12 * 25, bill.total().amount(), 1e-6);
     }
 
+    /** A payback of 3000 less 200 over 0.8·1000 − 100 is 4 years. */
     @Test
     void a_stated_saving_is_weighed_on_its_terms() {
         Appraisal appraisal = (Appraisal) run("appraise('reset', firstCost: 3000.EUR, saving: 1000.EUR, years: 10,"
