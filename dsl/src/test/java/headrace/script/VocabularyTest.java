@@ -163,4 +163,23 @@ class VocabularyTest {
             return "";
         }
     }
+
+    /** A helper of the words is none of the script's business, whatever it is called. */
+    @Test
+    void a_block_of_the_script_is_never_hidden_by_a_helper_of_the_words() {
+        int tried = 0;
+        for (Class<?> words : Vocabulary.all().classes()) {
+            for (Method method : words.getDeclaredMethods()) {
+                String name = method.getName();
+                boolean helper = Modifier.isPrivate(method.getModifiers()) && !method.isSynthetic();
+                if (helper
+                        && method.getParameterCount() == 1
+                        && Vocabulary.all().word(name).isEmpty()) {
+                    tried++;
+                    assertEquals(7, run(name + " = { x -> 7 }\n" + name + "('3 m')"), name);
+                }
+            }
+        }
+        assertTrue(tried > 10, tried + " helpers");
+    }
 }
