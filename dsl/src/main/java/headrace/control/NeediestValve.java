@@ -5,7 +5,6 @@ import headrace.curve.Duty;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
 import headrace.units.Ratio;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,7 +14,7 @@ import java.util.Set;
  * @param forDuty the duty it is made for
  * @param greatestOpening the stroke
  */
-record NeediestValve(Duty forDuty, Ratio greatestOpening) implements ControlLaw {
+record NeediestValve(Duty forDuty, Ratio greatestOpening) implements CircuitLaw {
     NeediestValve {
         if (!(greatestOpening.value() > 0 && greatestOpening.value() <= 1)) {
             throw new Refusal(
@@ -43,36 +42,7 @@ record NeediestValve(Duty forDuty, Ratio greatestOpening) implements ControlLaw 
     }
 
     @Override
-    public Optional<Duty> design() {
-        return Optional.of(forDuty);
-    }
-
-    @Override
-    public boolean needsCircuit() {
-        return true;
-    }
-
-    @Override
-    public Demand demand(LoopState state, PumpSet set) {
-        throw withoutCircuit(this);
-    }
-
-    @Override
     public Closing closing(PumpSet set) {
         return Closing.neediestValve(greatestOpening);
-    }
-
-    /** Returns the refusal of a law that was used without the circuit that it looks at. */
-    static Refusal withoutCircuit(ControlLaw law) {
-        return new Refusal(
-                ControlProblem.LAW_NEEDS_CIRCUIT,
-                "Asked for '" + law.name() + "' without a circuit",
-                "It looks at branches, so that it can be used with a circuit and its demands only",
-                "Give the circuit, or take a law of flow and head at the pump");
-    }
-
-    @Override
-    public String toString() {
-        return name();
     }
 }

@@ -8,7 +8,6 @@ import headrace.units.Head;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -19,7 +18,7 @@ import java.util.stream.Collectors;
  * @param forDuty the duty it is made for
  * @param wanted the head that is wanted across each named branch
  */
-record RemoteSensors(Duty forDuty, Map<String, Head> wanted) implements ControlLaw {
+record RemoteSensors(Duty forDuty, Map<String, Head> wanted) implements CircuitLaw {
     RemoteSensors {
         wanted = Collections.unmodifiableMap(new LinkedHashMap<>(wanted));
         if (wanted.isEmpty() || wanted.values().stream().anyMatch(head -> !(head.si() > 0))) {
@@ -44,21 +43,6 @@ record RemoteSensors(Duty forDuty, Map<String, Head> wanted) implements ControlL
     @Override
     public Set<Observed> observes() {
         return Set.of(Observed.BRANCH_HEAD);
-    }
-
-    @Override
-    public Optional<Duty> design() {
-        return Optional.of(forDuty);
-    }
-
-    @Override
-    public boolean needsCircuit() {
-        return true;
-    }
-
-    @Override
-    public Demand demand(LoopState state, PumpSet set) {
-        throw NeediestValve.withoutCircuit(this);
     }
 
     @Override

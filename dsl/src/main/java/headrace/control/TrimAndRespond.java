@@ -8,7 +8,6 @@ import headrace.pump.PumpSet;
 import headrace.units.Head;
 import headrace.units.Ratio;
 import headrace.units.Time;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -35,7 +34,7 @@ import java.util.Set;
  * @param every the time between two steps
  */
 public record TrimAndRespond(Duty forDuty, Head minimumHead, Steps steps, Requests requests, Time every)
-        implements ControlLaw {
+        implements CircuitLaw {
     private static final double SECONDS_OF_AN_HOUR = 3600;
     private static final double ROUNDING = 1e-9;
 
@@ -142,21 +141,6 @@ public record TrimAndRespond(Duty forDuty, Head minimumHead, Steps steps, Reques
     @Override
     public Set<Observed> observes() {
         return Set.of(Observed.PUMP_HEAD, Observed.VALVE_OPENING);
-    }
-
-    @Override
-    public Optional<Duty> design() {
-        return Optional.of(forDuty);
-    }
-
-    @Override
-    public boolean needsCircuit() {
-        return true;
-    }
-
-    @Override
-    public Demand demand(LoopState state, PumpSet set) {
-        throw NeediestValve.withoutCircuit(this);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package headrace.control;
 
+import static headrace.circuit.KnownLoop.LOOP;
+import static headrace.circuit.KnownLoop.loss;
 import static headrace.pump.KnownPump.SPEED;
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -11,8 +13,6 @@ import headrace.circuit.BranchState;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
 import headrace.circuit.Demands;
-import headrace.circuit.part.Drop;
-import headrace.circuit.part.PlantResistance;
 import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.curve.Duty;
 import headrace.drive.SeparateLosses;
@@ -43,14 +43,6 @@ import org.junit.jupiter.api.Test;
 class LoopOperationTest {
     private static final Duty DESIGN = new Duty(m3ph(80), Head.metres(16));
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED);
-    private static final Circuit LOOP = Circuit.of(
-            KnownPump.WATER,
-            "supply",
-            "return",
-            Branch.of("plant", "supply", "first tap", loss("chiller", 80, 8)),
-            Branch.terminal("near", "first tap", "return", m3ph(40), loss("near coil", 40, 4)),
-            Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
-            Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
 
     @Test
     void a_law_of_flow_that_gives_enough_delivers_every_demand() {
@@ -321,9 +313,5 @@ class LoopOperationTest {
     private static LawLimits flows(Optional<Flow> least, Optional<Flow> greatest) {
         Optional<Speed> none = Optional.empty();
         return new LawLimits(none, none, Optional.empty(), least, greatest);
-    }
-
-    private static PlantResistance loss(String name, double flow, double metres) {
-        return PlantResistance.of(name, Drop.of(m3ph(flow), Head.metres(metres)));
     }
 }

@@ -1,5 +1,6 @@
 package headrace.energy.year;
 
+import static headrace.circuit.KnownLoop.LOOP;
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,8 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
-import headrace.circuit.part.Drop;
-import headrace.circuit.part.PlantResistance;
 import headrace.circuit.part.valve.MinimumFlowValve;
 import headrace.control.ControlLaw;
 import headrace.control.LawLimits;
@@ -53,14 +52,6 @@ class CircuitYearTest {
     private static final Duty DESIGN = new Duty(m3ph(80), Head.metres(16));
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED);
     private static final EnergyPrice PRICE = new EnergyPrice(Money.of(0.2, "EUR"));
-    private static final Circuit LOOP = Circuit.of(
-            KnownPump.WATER,
-            "supply",
-            "return",
-            Branch.of("plant", "supply", "first tap", loss("chiller", 80, 8)),
-            Branch.terminal("near", "first tap", "return", m3ph(40), loss("near coil", 40, 4)),
-            Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
-            Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
 
     @Test
     void a_year_of_one_load_is_its_power_times_the_hours() {
@@ -356,9 +347,5 @@ class CircuitYearTest {
             loads[hour] = hour % 24 < 5 ? 0 : Math.max(0.15, Math.rint(season * 100) / 100);
         }
         return loads;
-    }
-
-    private static PlantResistance loss(String name, double flow, double metres) {
-        return PlantResistance.of(name, Drop.of(m3ph(flow), Head.metres(metres)));
     }
 }

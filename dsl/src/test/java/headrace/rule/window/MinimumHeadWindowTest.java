@@ -1,5 +1,6 @@
 package headrace.rule.window;
 
+import static headrace.circuit.KnownLoop.LOOP;
 import static headrace.pump.KnownPump.SPEED;
 import static headrace.pump.KnownPump.m3ph;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -7,11 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headrace.circuit.Branch;
-import headrace.circuit.Circuit;
 import headrace.circuit.Demands;
-import headrace.circuit.part.Drop;
-import headrace.circuit.part.PlantResistance;
 import headrace.curve.Duty;
 import headrace.drive.SeparateLosses;
 import headrace.energy.load.LoadPattern;
@@ -36,14 +33,6 @@ class MinimumHeadWindowTest {
     private static final Duty DESIGN = new Duty(m3ph(80), Head.metres(16));
     private static final PumpSet SET = KnownPump.set(SeparateLosses.ASSUMED);
     private static final PartLoadRule RULE = PartLoadRule.THIRTY_PERCENT_AT_HALF_FLOW;
-    private static final Circuit LOOP = Circuit.of(
-            KnownPump.WATER,
-            "supply",
-            "return",
-            Branch.of("plant", "supply", "first tap", loss("chiller", 80, 8)),
-            Branch.terminal("near", "first tap", "return", m3ph(40), loss("near coil", 40, 4)),
-            Branch.of("main", "first tap", "second tap", loss("pipe", 40, 3)),
-            Branch.terminal("far", "second tap", "return", m3ph(40), loss("far coil", 40, 5)));
 
     /**
      * Far alone at 40 m³/h: 2 + 3 + 5 = 10 m, so φ = (10/16 − 1/4)/(3/4) = 1/2. Even at half: 2 + 0.75 + 1.25 = 4 m.
@@ -120,9 +109,5 @@ class MinimumHeadWindowTest {
 
     private static LoadPattern pattern(String name, double near, double far) {
         return new LoadPattern(name, new Demands(Map.of("near", m3ph(near), "far", m3ph(far))));
-    }
-
-    private static PlantResistance loss(String name, double flow, double metres) {
-        return PlantResistance.of(name, Drop.of(m3ph(flow), Head.metres(metres)));
     }
 }
