@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
  *
  * <p>Such code is busy for the first second of a kernel and hardly afterwards. On two processors the second compiler
  * takes away as much time as all the rest of a start needs, and gives nothing back. The calculations, the user's own
- * classes and the libraries they use are compiled as ever.
+ * classes, the libraries they use and what Groovy does while they run are compiled as ever.
  */
 final class LightlyCompiled {
     private static final List<String> PACKAGES = List.of(
@@ -17,23 +17,18 @@ final class LightlyCompiled {
             "org/codehaus/groovy/ast",
             "org/codehaus/groovy/classgen",
             "org/codehaus/groovy/control",
-            "org/codehaus/groovy/reflection",
-            "org/codehaus/groovy/runtime/metaclass",
             "org/codehaus/groovy/syntax",
             "org/codehaus/groovy/transform",
-            "org/codehaus/groovy/util",
-            "org/codehaus/groovy/vmplugin",
             "org/apache/groovy/ast",
             "org/apache/groovy/parser",
             "groovyjarjarantlr4",
             "groovyjarjarasm",
-            "headrace/kernel",
+            "headrace/kernel/server",
+            "headrace/kernel/wire",
             "com/google/gson",
             "org/zeromq",
             "zmq",
             "java/lang/module",
-            "java/lang/reflect",
-            "java/security",
             "java/util/jar",
             "java/util/zip",
             "jdk/internal/jimage",
@@ -42,11 +37,7 @@ final class LightlyCompiled {
             "jdk/internal/module",
             "jdk/internal/org",
             "jdk/internal/perf",
-            "jdk/internal/reflect",
-            "jdk/nio/zipfs",
-            "sun/invoke",
-            "sun/net",
-            "sun/reflect");
+            "jdk/nio/zipfs");
 
     private LightlyCompiled() {}
 
