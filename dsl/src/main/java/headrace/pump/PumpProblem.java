@@ -31,5 +31,7 @@ public enum PumpProblem implements Problem {
     /** Pumps and a system that can meet at several points. */
     SEVERAL_SOLUTIONS,
     /** Pumps in series whose curves share no flow. */
-    NO_SHARED_FLOW
+    NO_SHARED_FLOW,
+    /** A size for which no typical efficiency is known. */
+    NO_TYPICAL_EFFICIENCY
 }

@@ -11,6 +11,7 @@ import headrace.drive.Site;
 import headrace.problem.Nearest;
 import headrace.problem.Refusal;
 import headrace.pump.PumpSet;
+import headrace.pump.TypicalEfficiency;
 import headrace.units.Length;
 import headrace.units.Power;
 import headrace.units.Quantities;
@@ -225,5 +226,17 @@ public final class DriveWords implements Words {
         return value instanceof Ratio share
                 ? set.ratedSpeed().times(share)
                 : Wanted.speed(value, "the choice " + name + ": of pumpSet");
+    }
+
+    /** Guesses an efficiency by size. */
+    @Word(
+            help =
+                    "The efficiency that a pump for a flow, or a motor for a shaft power, commonly has: a first guess, no"
+                            + " rating.",
+            example = "typicalEfficiency(105.m3ph)")
+    public static Ratio typicalEfficiency(Object flowOrPower) {
+        return flowOrPower instanceof Power shaft
+                ? TypicalEfficiency.ofMotor(shaft)
+                : TypicalEfficiency.ofPump(Wanted.flow(flowOrPower, "the size of typicalEfficiency"));
     }
 }
