@@ -219,7 +219,7 @@ public final class TariffWords implements Words {
     /** Makes a year of powers of the hours of a law in a circuit. */
     @Word(
             help = "The wire powers of a calendar year of a law of a circuit, as a comparison found them hour by hour.",
-            example = "powerYear(comparison.laws()[0], 2025)")
+            example = "powerYear(comparison.laws().get(0), 2025)")
     public static PowerSeries powerYear(Object hours, Object year) {
         LawHours law = Wanted.object(LawHours.class, hours, "the hours of powerYear");
         return PowerSeries.of(law.law().name(), Wanted.whole(year, "the year of powerYear"), law.hourly(), law);
