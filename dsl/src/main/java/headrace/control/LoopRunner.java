@@ -94,10 +94,8 @@ public final class LoopRunner {
         int requests = 0;
         for (int i = 0; i < demands.length; i++) {
             if (demands[i] > 0) {
-                Branch branch = solver.circuit().branches().get(i);
-                double available = found.headAt(solver.node(branch.from())) - found.headAt(solver.node(branch.to()));
                 boolean starved = found.flow(i) < demands[i] * (1 - ROUNDING);
-                boolean open = solver.opening(i, found.flow(i), available).orElse(0) > opening;
+                boolean open = solver.opening(i, found.flow(i), available(i)).orElse(0) > opening;
                 requests += starved || open ? 1 : 0;
             }
         }
@@ -191,22 +189,24 @@ public final class LoopRunner {
      * @param asked the flow in m³/s
      */
     public double missingMetres(int branch, double asked) {
+        return Math.max(0, solver.law(branch).headMetres(asked) - available(branch));
+    }
+
+    private double available(int branch) {
         Branch at = solver.circuit().branches().get(branch);
-        double available = found.headAt(solver.node(at.from())) - found.headAt(solver.node(at.to()));
-        return Math.max(0, solver.law(branch).headMetres(asked) - available);
+        return found.headAt(solver.node(at.from())) - found.headAt(solver.node(at.to()));
     }
 
     private double speed() {
-        double found = Double.isNaN(fixedSpeed) ? curve.speedRatioFor(flow, head) : fixedSpeed;
-        if (found == Double.POSITIVE_INFINITY || !Double.isNaN(fixedSpeed) && !curve.covers(flow, found)) {
+        boolean fixed = !Double.isNaN(fixedSpeed);
+        double ratio = fixed ? fixedSpeed : curve.speedRatioFor(flow, head);
+        boolean known = fixed ? curve.covers(flow, ratio) : ratio < Double.POSITIVE_INFINITY;
+        if (!known) {
             // Says by name and number where the law leaves what is known of the pump.
-            SteadyState.met(
-                    law,
-                    set,
-                    Flow.cubicMetresPerSecond(flow),
-                    Double.isNaN(fixedSpeed) ? new Demand.OfHead(Head.metres(head)) : new Demand.FullSpeedOnMains());
+            Demand demand = fixed ? new Demand.FullSpeedOnMains() : new Demand.OfHead(Head.metres(head));
+            SteadyState.met(law, set, Flow.cubicMetresPerSecond(flow), demand);
         }
-        return Math.min(Math.max(found, least), Math.max(greatest, Double.isNaN(fixedSpeed) ? greatest : found));
+        return fixed ? Math.max(ratio, least) : Math.min(Math.max(ratio, least), greatest);
     }
 
     private Refusal unsolved() {

@@ -56,7 +56,7 @@ public final class Display {
                 whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of());
         Map<String, String> forms = new LinkedHashMap<>();
         forms.put("text/plain", told.toText() + "\n\n" + start.toText());
-        forms.put("text/html", WhatIfHtml.of(whatIf));
+        forms.put("text/html", WhatIfHtml.of(whatIf, begin));
         begin.chart().ifPresent(chart -> forms.put("image/svg+xml", svg(chart)));
         return new MimeBundle(forms, List.of(told, start), Optional.of(new Moving(whatIf, begin)));
     }

@@ -45,8 +45,8 @@ public final class WhatIfHtml {
     private WhatIfHtml() {}
 
     /** Returns the piece with its script, for a notebook; well formed as XML too, in which the script is one text. */
-    static String of(WhatIf whatIf) {
-        return piece(whatIf) + "<script>//<![CDATA[\n" + script() + "//]]></script>";
+    static String of(WhatIf whatIf, Frame begin) {
+        return piece(whatIf, begin) + "<script>//<![CDATA[\n" + script() + "//]]></script>";
     }
 
     /** Returns the script that moves every such piece on a page; the same for all of them. */
@@ -58,14 +58,14 @@ public final class WhatIfHtml {
         }
     }
 
-    private static String piece(WhatIf whole) {
-        Packed packed = Packed.of(whole);
+    private static String piece(WhatIf whole, Frame begin) {
+        Packed packed = Packed.of(whole, begin);
         WhatIfHtml html = new WhatIfHtml();
         html.out.append("<div class=\"").append(MARK).append("\">\n").append(STYLE);
         html.out.append("<div class=\"controls\">\n");
         packed.whatIf.controls().forEach(html::control);
         html.out.append("</div>\n");
-        html.begin(whole.at(whole.start()));
+        html.begin(begin);
         packed.frames.forEach(html.out::append);
         if (packed.whatIf != whole) {
             html.out
@@ -124,8 +124,8 @@ public final class WhatIfHtml {
     /** So many frames, packed, as fit. */
     private record Packed(WhatIf whatIf, List<String> frames) {
         /** Takes as many frames as fit if all are like the first one, and half as many until they really fit. */
-        static Packed of(WhatIf whole) {
-            int alike = MOST_PACKED / packed(whole.at(whole.start())).length();
+        static Packed of(WhatIf whole, Frame begin) {
+            int alike = MOST_PACKED / packed(begin).length();
             int most = Math.min(WhatIf.MOST_FRAMES, Math.max(fewest(whole), alike));
             WhatIf fewer = whole.thinned(most);
             List<String> frames = packed(fewer);

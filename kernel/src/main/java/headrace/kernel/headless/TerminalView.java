@@ -1,7 +1,11 @@
 package headrace.kernel.headless;
 
+import static headrace.kernel.display.TerminalText.printable;
+import static headrace.kernel.display.TerminalText.withoutColours;
+
 import headrace.kernel.display.MimeBundle;
-import headrace.kernel.headless.page.TerminalColours;
+import headrace.kernel.display.TerminalLines;
+import headrace.kernel.display.TerminalLines.Tone;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
 import java.time.Duration;
@@ -10,29 +14,9 @@ import java.util.Optional;
 
 /** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
 public final class TerminalView {
-    private static final String ERASE_LINE = "\r\u001b[K";
-
     private static final int NARROWEST = 79;
 
-    private static final String PLAIN = "\u001b[0m";
-
-    private final PrintStream out;
-    private final boolean coloured;
-    private boolean midLine;
-    private boolean passing;
-
-    /** Kinds of text, with their colour command. */
-    private enum Tone {
-        HEADING("\u001b[1m"),
-        CODE("\u001b[2m"),
-        ERROR("\u001b[31m");
-
-        private final String command;
-
-        Tone(String command) {
-            this.command = command;
-        }
-    }
+    private final TerminalLines lines;
 
     /**
      * Makes a view.
@@ -41,18 +25,17 @@ public final class TerminalView {
      * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
      */
     public TerminalView(PrintStream out, boolean coloured) {
-        this.out = out;
-        this.coloured = coloured;
+        lines = TerminalLines.on(out, coloured);
     }
 
     /** Says one sentence of the run itself. */
     public void say(String sentence) {
-        line(printable(sentence));
+        lines.line(printable(sentence), Tone.PLAIN);
     }
 
     void heading(String text) {
-        line("");
-        line(toned(Tone.HEADING, printable(text)));
+        lines.line("", Tone.PLAIN);
+        lines.line(printable(text), Tone.HEADING);
     }
 
     /** Announces a cell by its number and its first line that is no comment. */
@@ -61,8 +44,8 @@ public final class TerminalView {
                 code.lines().map(String::strip).filter(TerminalView::says).findFirst();
         boolean more =
                 code.lines().map(String::strip).filter(TerminalView::says).count() > 1;
-        line("");
-        line(toned(Tone.CODE, number + "  " + printable(first.orElse("")) + (more ? " …" : "")));
+        lines.line("", Tone.PLAIN);
+        lines.line(number + "  " + printable(first.orElse("")) + (more ? " …" : ""), Tone.CODE);
     }
 
     private static boolean says(String line) {
@@ -70,65 +53,24 @@ public final class TerminalView {
     }
 
     void printed(String text, boolean error) {
-        String shown = printable(TerminalColours.without(text));
-        erasePassing();
-        out.print(error ? toned(Tone.ERROR, shown) : shown);
-        out.flush();
-        midLine = shown.isEmpty() ? midLine : !shown.endsWith("\n");
+        lines.print(printable(withoutColours(text)), error ? Tone.ERROR : Tone.PLAIN);
     }
 
     void shown(MimeBundle bundle) {
-        line(printable(bundle.text()));
+        lines.line(printable(bundle.text()), Tone.PLAIN);
     }
 
     /** Draws something that will soon be drawn anew, such as how far a calculation has come, where that is possible. */
     void passing(MimeBundle bundle) {
-        Optional<String> line = bundle.text().lines().findFirst();
-        if (!coloured) {
-            return;
-        }
-        erasePassing();
-        if (midLine) {
-            out.println();
-            midLine = false;
-        }
-        String text = printable(line.orElse(""));
-        out.print(text.substring(0, Math.min(NARROWEST, text.length())));
-        out.flush();
-        passing = !text.isEmpty();
-    }
-
-    private void erasePassing() {
-        if (passing) {
-            out.print(ERASE_LINE);
-            passing = false;
-        }
+        lines.passing(printable(bundle.text()), NARROWEST);
     }
 
     /** Says how long a cell took. */
     void took(Duration time) {
-        line(toned(Tone.CODE, String.format(Locale.ROOT, "   took %.2f s", time.toMillis() / 1000.0)));
+        lines.line(String.format(Locale.ROOT, "   took %.2f s", time.toMillis() / 1000.0), Tone.CODE);
     }
 
     void failed(Fault fault) {
-        fault.lines().forEach(each -> line(toned(Tone.ERROR, printable(TerminalColours.without(each)))));
-    }
-
-    private void line(String text) {
-        erasePassing();
-        if (midLine) {
-            out.println();
-            midLine = false;
-        }
-        out.println(text);
-    }
-
-    private String toned(Tone tone, String text) {
-        return coloured && !text.isEmpty() ? tone.command + text + PLAIN : text;
-    }
-
-    /** Text from a file must not command the terminal. */
-    private static String printable(String text) {
-        return text.replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "\uFFFD");
+        fault.lines().forEach(each -> lines.line(printable(withoutColours(each)), Tone.ERROR));
     }
 }

@@ -2,6 +2,9 @@ package headrace.kernel.terminal;
 
 import headrace.chart.Chart;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.display.TerminalLines;
+import headrace.kernel.display.TerminalLines.Tone;
+import headrace.kernel.display.TerminalText;
 import headrace.kernel.session.Fault;
 import headrace.report.Block;
 import headrace.report.Block.ChartBlock;
@@ -15,17 +18,11 @@ import java.util.stream.Stream;
  * nothing does.
  */
 final class Screen {
-    private static final String ERASE_LINE = "\r\u001b[K";
-    private static final String ERROR = "\u001b[31m";
-    private static final String PLAIN = "\u001b[0m";
     private static final int UNKNOWN_COLUMNS = 100;
 
-    private final PrintWriter out;
-    private final boolean commands;
+    private final TerminalLines lines;
     private final Function<Chart, String> drawing;
     private int columns = UNKNOWN_COLUMNS;
-    private boolean midLine;
-    private boolean passing;
 
     /**
      * Makes a screen.
@@ -35,8 +32,7 @@ final class Screen {
      * @param drawing what draws a chart there, with a line break at its end
      */
     Screen(PrintWriter out, boolean commands, Function<Chart, String> drawing) {
-        this.out = out;
-        this.commands = commands;
+        lines = TerminalLines.on(out, commands);
         this.drawing = drawing;
     }
 
@@ -46,75 +42,49 @@ final class Screen {
     }
 
     synchronized void printed(String text, boolean error) {
-        String safe = printable(text);
-        erasePassing();
-        out.print(error ? toned(safe) : safe);
-        out.flush();
-        midLine = safe.isEmpty() ? midLine : !safe.endsWith("\n");
+        lines.print(safe(text), error ? Tone.ERROR : Tone.PLAIN);
     }
 
     synchronized void shown(MimeBundle bundle) {
-        freshLine();
+        lines.freshLine();
         if (bundle.shown().isEmpty()) {
-            out.println(printable(bundle.text()));
+            lines.line(safe(bundle.text()), Tone.PLAIN);
         }
         boolean first = true;
         for (Shown each : bundle.shown()) {
             if (!first) {
-                out.println();
+                lines.line("", Tone.PLAIN);
             }
             first = false;
             shown(each);
         }
-        out.flush();
     }
 
     private void shown(Shown shown) {
-        out.println(printable(shown.headingText(columns)));
+        lines.line(safe(shown.headingText(columns)), Tone.PLAIN);
         for (Block block : shown.blocks()) {
             String text = block instanceof ChartBlock chart
                     ? drawing.apply(chart.chart())
-                    : printable(block.toText(columns)) + "\n";
+                    : safe(block.toText(columns)) + "\n";
             if (!text.isBlank()) {
-                out.println();
-                out.print(text);
+                lines.line("", Tone.PLAIN);
+                lines.print(text, Tone.PLAIN);
             }
         }
     }
 
     /** Draws in one line what will soon be drawn anew, such as how far a calculation is; nothing if that is empty. */
     synchronized void passing(MimeBundle bundle) {
-        if (!commands) {
-            return;
-        }
-        freshLine();
-        String line = printable(bundle.text()).lines().findFirst().orElse("");
-        out.print(line.substring(0, Math.min(columns - 1, line.length())));
-        out.flush();
-        passing = !line.isEmpty();
+        lines.passing(safe(bundle.text()), columns - 1);
     }
 
     synchronized void failed(Fault fault) {
-        freshLine();
-        fault.lines().stream().map(Screen::printable).flatMap(this::broken).forEach(line -> out.println(toned(line)));
-        out.flush();
+        fault.lines().stream().map(Screen::safe).flatMap(this::broken).forEach(line -> lines.line(line, Tone.ERROR));
     }
 
     /** Begins a line of its own, so that what is typed next does not stand behind what was printed. */
     synchronized void freshLine() {
-        erasePassing();
-        if (midLine) {
-            out.println();
-            midLine = false;
-        }
-        out.flush();
-    }
-
-    private void erasePassing() {
-        if (passing) {
-            out.print(ERASE_LINE);
-            passing = false;
-        }
+        lines.freshLine();
     }
 
     /** Breaks a sentence at blanks into lines that fit; what is indented is code, and stays as it is. */
@@ -128,11 +98,7 @@ final class Screen {
                 Stream.of(line.substring(0, end)), broken(line.substring(end).stripLeading()));
     }
 
-    private String toned(String text) {
-        return commands && !text.isEmpty() ? ERROR + text + PLAIN : text;
-    }
-
-    private static String printable(String text) {
-        return text.replaceAll("\u001b\\[[0-9;?]*[A-Za-z]", "").replaceAll("[\\p{Cntrl}&&[^\n\t\r]]", "\uFFFD");
+    private static String safe(String text) {
+        return TerminalText.printable(TerminalText.withoutColours(text));
     }
 }

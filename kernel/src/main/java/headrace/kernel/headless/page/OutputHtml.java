@@ -2,6 +2,7 @@ package headrace.kernel.headless.page;
 
 import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.display.TerminalText;
 import headrace.kernel.notebook.CellOutput;
 import headrace.kernel.notebook.Fields;
 import java.util.List;
@@ -70,6 +71,6 @@ final class OutputHtml {
     }
 
     private static String pre(String kind, String text) {
-        return "<pre class=\"" + kind + "\">" + Html.escape(TerminalColours.without(text)) + "</pre>\n";
+        return "<pre class=\"" + kind + "\">" + Html.escape(TerminalText.withoutColours(text)) + "</pre>\n";
     }
 }
