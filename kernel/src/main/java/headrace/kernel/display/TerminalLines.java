@@ -14,6 +14,11 @@ public final class TerminalLines {
     private static final String ERASE_LINE = "\r\u001b[K";
     private static final String AS_BEFORE = "\u001b[0m";
 
+    /** A line that is to be erased must not run on into the next one, however narrow the terminal is. */
+    private static final String CUT_AT_MARGIN = "\u001b[?7l";
+
+    private static final String WRAP_AT_MARGIN = "\u001b[?7h";
+
     private final Consumer<String> out;
     private final Runnable flush;
     private final boolean commands;
@@ -89,7 +94,9 @@ public final class TerminalLines {
         }
         freshLine();
         String line = text.lines().findFirst().orElse("");
-        out.accept(line.substring(0, Math.min(columns, line.length())));
+        if (!line.isEmpty()) {
+            out.accept(CUT_AT_MARGIN + line.substring(0, Math.min(columns, line.length())) + WRAP_AT_MARGIN);
+        }
         flush.run();
         passing = !line.isEmpty();
     }

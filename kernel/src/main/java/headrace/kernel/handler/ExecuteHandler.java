@@ -1,6 +1,7 @@
 package headrace.kernel.handler;
 
 import headrace.kernel.comm.Comms;
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.history.History;
 import headrace.kernel.message.Event;
@@ -61,7 +62,8 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
         int count = running.count() + (request.storeHistory() ? 1 : 0);
         heard.publish(new Event.Input(request.code(), count));
 
-        Outcome outcome = running.run(request.code(), request.storeHistory(), discreet(heard, live));
+        Publisher told = discreet(heard, live);
+        Outcome outcome = running.run(request.code(), request.storeHistory(), told);
         if (request.storeHistory()) {
             history.keep(
                     count,
@@ -77,11 +79,14 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
         if (outcome instanceof Outcome.Value value) {
             heard.publish(new Event.Result(live.apply(value.bundle()), count));
         }
-        return new Reply.Executed(count, expressions(request, running, heard), Optional.empty());
+        return new Reply.Executed(count, expressions(request, running, told), Optional.empty());
     }
 
-    /** Lets the history know when the cell asks for something secret, and makes live what it shows. */
+    /**
+     * Lets the history know when the cell asks for something secret, makes live what it shows, and draws how far it is.
+     */
     private Publisher discreet(Publisher heard, UnaryOperator<MimeBundle> live) {
+        ProgressPlace place = new ProgressPlace(heard);
         return new Publisher() {
             @Override
             public void publish(Event event) {
@@ -96,6 +101,16 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
             @Override
             public void update(MimeBundle bundle, String id) {
                 heard.update(live.apply(bundle), id);
+            }
+
+            @Override
+            public void progress(HowFar far) {
+                place.draw(far);
+            }
+
+            @Override
+            public void progressEnded() {
+                place.empty();
             }
 
             @Override

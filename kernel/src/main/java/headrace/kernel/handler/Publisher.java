@@ -1,5 +1,6 @@
 package headrace.kernel.handler;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.message.Event;
 import headrace.kernel.session.Output;
@@ -24,6 +25,13 @@ public interface Publisher extends Output {
     default void clear(boolean wait) {
         publish(new Event.Clear(wait));
     }
+
+    /** Tells nothing: a request whose cells calculate draws that in a {@link ProgressPlace}. */
+    @Override
+    default void progress(HowFar far) {}
+
+    @Override
+    default void progressEnded() {}
 
     /** Returns this publisher for a silent request: it can ask, and tells nothing. */
     default Publisher silent() {

@@ -1,5 +1,6 @@
 package headrace.kernel.headless;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.notebook.CellOutput;
 import headrace.kernel.session.Output;
@@ -38,7 +39,7 @@ final class Recording {
         private CellOutput output;
         private PrintedText printed;
 
-        /** A place that was emptied, such as that of a progress bar, is no output any more. */
+        /** A place that was emptied is no output any more. */
         boolean isEmptied() {
             return output instanceof CellOutput.Shown shown
                     && shown.bundle().forms().values().stream().allMatch(String::isBlank);
@@ -114,6 +115,21 @@ final class Recording {
                 if (!wait) {
                     clearIfDue();
                 }
+            }
+        }
+
+        /** How far a calculation has come is no output that a notebook keeps. */
+        @Override
+        public void progress(HowFar far) {
+            synchronized (Recording.this) {
+                terminal.progress(far);
+            }
+        }
+
+        @Override
+        public void progressEnded() {
+            synchronized (Recording.this) {
+                terminal.progressEnded();
             }
         }
 

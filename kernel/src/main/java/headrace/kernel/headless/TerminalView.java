@@ -3,6 +3,7 @@ package headrace.kernel.headless;
 import static headrace.kernel.display.TerminalText.printable;
 import static headrace.kernel.display.TerminalText.withoutColours;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.display.TerminalLines;
 import headrace.kernel.display.TerminalLines.Tone;
@@ -11,12 +12,15 @@ import java.io.PrintStream;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 
 /** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
 public final class TerminalView {
-    private static final int NARROWEST = 79;
+    private static final int USUAL_COLUMNS = 79;
 
     private final TerminalLines lines;
+    private final boolean terminal;
+    private final ProgressLog log;
 
     /**
      * Makes a view.
@@ -25,7 +29,13 @@ public final class TerminalView {
      * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
      */
     public TerminalView(PrintStream out, boolean coloured) {
+        this(out, coloured, System::nanoTime);
+    }
+
+    TerminalView(PrintStream out, boolean coloured, LongSupplier clock) {
         lines = TerminalLines.on(out, coloured);
+        terminal = coloured;
+        log = new ProgressLog(clock);
     }
 
     /** Says one sentence of the run itself. */
@@ -60,9 +70,23 @@ public final class TerminalView {
         lines.line(printable(bundle.text()), Tone.PLAIN);
     }
 
-    /** Draws something that will soon be drawn anew, such as how far a calculation has come, where that is possible. */
+    /** Draws something that will soon be drawn anew, where that is possible. */
     void passing(MimeBundle bundle) {
-        lines.passing(printable(bundle.text()), NARROWEST);
+        lines.passing(printable(bundle.text()), USUAL_COLUMNS);
+    }
+
+    /** Says how far a calculation has come: on a terminal in a line drawn anew, else in a line now and then. */
+    void progress(HowFar far) {
+        if (terminal) {
+            lines.passing(printable(far.line(USUAL_COLUMNS)), USUAL_COLUMNS);
+        } else {
+            log.line(far).ifPresent(line -> lines.line(printable(line), Tone.PLAIN));
+        }
+    }
+
+    void progressEnded() {
+        lines.freshLine();
+        log.ended();
     }
 
     /** Says how long a cell took. */

@@ -1,5 +1,6 @@
 package headrace.kernel.session;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import java.util.Optional;
 
@@ -23,6 +24,12 @@ public interface Output {
         public void clear(boolean wait) {}
 
         @Override
+        public void progress(HowFar far) {}
+
+        @Override
+        public void progressEnded() {}
+
+        @Override
         public Optional<String> ask(String prompt, boolean secret) {
             return Optional.empty();
         }
@@ -43,7 +50,7 @@ public interface Output {
 
     /**
      * Shows something anew in the place where this name was shown before. A bundle whose text is empty leaves the place
-     * empty: so ends the display of how far a calculation is.
+     * empty.
      */
     void update(MimeBundle bundle, String id);
 
@@ -53,6 +60,15 @@ public interface Output {
      * @param wait whether to do so only when the next thing is shown
      */
     void clear(boolean wait);
+
+    /**
+     * Hears how far the calculation that runs has come: a few times a second, and not before it is slow. It is no
+     * output of the cell: what is heard next takes its place.
+     */
+    void progress(HowFar far);
+
+    /** Hears that nothing heard of how far calculations have come holds any more: nothing of it is to stay. */
+    void progressEnded();
 
     /**
      * Asks the user for a line, and waits for it on the thread of the code that asks. When that thread is interrupted

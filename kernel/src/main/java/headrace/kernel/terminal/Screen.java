@@ -1,6 +1,7 @@
 package headrace.kernel.terminal;
 
 import headrace.chart.Chart;
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.display.TerminalLines;
 import headrace.kernel.display.TerminalLines.Tone;
@@ -73,9 +74,16 @@ final class Screen {
         }
     }
 
-    /** Draws in one line what will soon be drawn anew, such as how far a calculation is; nothing if that is empty. */
+    /** Draws in one line what will soon be drawn anew; nothing if that is empty. */
     synchronized void passing(MimeBundle bundle) {
         lines.passing(safe(bundle.text()), columns - 1);
+    }
+
+    /**
+     * Draws in one line how far a calculation is, until something else is written; nothing where there is no terminal.
+     */
+    synchronized void progress(HowFar far) {
+        lines.passing(safe(far.line(columns - 1)), columns - 1);
     }
 
     synchronized void failed(Fault fault) {

@@ -1,5 +1,6 @@
 package headrace.kernel.terminal;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Output;
 import java.util.Optional;
@@ -34,7 +35,7 @@ final class ShellOutput implements Output {
         }
     }
 
-    /** What is shown anew is written again: only how far a calculation is stays in its line. */
+    /** What is shown anew is written again: only a single line stays in its place. */
     @Override
     public void update(MimeBundle bundle, String id) {
         show(bundle, Optional.of(id));
@@ -42,6 +43,16 @@ final class ShellOutput implements Output {
 
     private static boolean isPassing(MimeBundle bundle) {
         return bundle.shown().isEmpty() && bundle.text().lines().count() <= 1;
+    }
+
+    @Override
+    public void progress(HowFar far) {
+        screen.progress(far);
+    }
+
+    @Override
+    public void progressEnded() {
+        screen.freshLine();
     }
 
     /** What was written to a terminal stays there. */

@@ -1,6 +1,7 @@
 package headrace.kernel.widget;
 
 import headrace.kernel.display.Display;
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Fault;
@@ -113,6 +114,16 @@ final class Drawing {
 
         @Override
         public void clear(boolean wait) {
+            aside.change("value", "");
+        }
+
+        @Override
+        public void progress(HowFar far) {
+            aside.change("value", far.html());
+        }
+
+        @Override
+        public void progressEnded() {
             aside.change("value", "");
         }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.headless.page.Edition;
 import headrace.kernel.session.Language;
@@ -134,7 +135,8 @@ class HeadlessRunTest {
     void a_terminal_sees_the_bar_while_it_grows() {
         session.on("work", this::workWithBar);
         run(true, "work");
-        assertTrue(text().contains("before\nhalf\r\u001b[Kwhole\r\u001b[Kafter\n"), text());
+        String seen = text().replaceAll("\u001b\\[\\?7[lh]", "");
+        assertTrue(seen.contains("before\nhalf\r\u001b[Kwhole\r\u001b[Kafter\n"), seen);
     }
 
     private Outcome workWithBar(Output output) {
@@ -144,6 +146,21 @@ class HeadlessRunTest {
         output.update(MimeBundle.plain(""), "bar");
         output.print("after\n");
         return new Outcome.Done();
+    }
+
+    @Test
+    void how_far_a_calculation_is_passes_on_a_terminal_and_is_no_output_of_the_notebook() throws IOException {
+        session.on("work", output -> {
+            output.progress(new HowFar("hours", 0.4, Optional.of(Duration.ofSeconds(25))));
+            output.progressEnded();
+            output.print("after\n");
+            return new Outcome.Done();
+        });
+        run(true, "work");
+        assertTrue(text().contains("hours: 40 %, about 25 s left ["), text());
+        assertTrue(text().contains("\r\u001b[Kafter\n"), text());
+        String notebook = Files.readString(out("run.ipynb"));
+        assertTrue(notebook.contains("after") && !notebook.contains("hours:"), notebook);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
@@ -60,6 +61,12 @@ class JavaDocumentationTest {
 
             @Override
             public void clear(boolean wait) {}
+
+            @Override
+            public void progress(HowFar far) {}
+
+            @Override
+            public void progressEnded() {}
 
             @Override
             public Optional<String> ask(String prompt, boolean secret) {

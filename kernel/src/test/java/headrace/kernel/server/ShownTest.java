@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.server.FrontEnd.Exchange;
 import headrace.kernel.server.FrontEnd.Message;
 import headrace.kernel.session.Outcome;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +33,11 @@ class ShownTest {
                 case "show" -> output.show(MimeBundle.plain("a"), Optional.empty());
                 case "show named" -> output.show(MimeBundle.plain("a"), Optional.of("n1"));
                 case "update" -> output.update(MimeBundle.plain("b"), "n1");
+                case "calculate" -> {
+                    output.progress(new HowFar("hours", 0.4, Optional.of(Duration.ofSeconds(25))));
+                    output.progress(new HowFar("hours", 0.5, Optional.of(Duration.ofSeconds(20))));
+                    output.progressEnded();
+                }
                 case "clear" -> output.clear(false);
                 case "clear later" -> output.clear(true);
                 default -> {
@@ -77,6 +84,38 @@ class ShownTest {
         assertEquals(
                 "n1",
                 update.content().getAsJsonObject("transient").get("display_id").getAsString());
+    }
+
+    @Test
+    void how_far_a_calculation_is_stands_in_one_place_of_its_cell_that_is_empty_at_the_end() {
+        Exchange cell = frontEnd.run("calculate");
+        List<Message> drawn = cell.events().stream()
+                .filter(event -> event.type().endsWith("display_data"))
+                .toList();
+        assertEquals(
+                List.of("display_data", "update_display_data", "update_display_data"),
+                drawn.stream().map(Message::type).toList());
+        assertTrue(plain(drawn.get(0)).startsWith("hours: 40 %, about 25 s left ["), plain(drawn.get(0)));
+        String bar =
+                drawn.get(1).content().getAsJsonObject("data").get("text/html").getAsString();
+        assertTrue(bar.contains("value=\"50\"") && bar.contains("about 20 s left"), bar);
+        assertEquals("", plain(drawn.get(2)));
+        assertEquals(
+                1,
+                drawn.stream()
+                        .map(event -> event.content()
+                                .getAsJsonObject("transient")
+                                .get("display_id")
+                                .getAsString())
+                        .distinct()
+                        .count());
+        String another = frontEnd.run("calculate")
+                .event("display_data")
+                .content()
+                .getAsJsonObject("transient")
+                .get("display_id")
+                .getAsString();
+        assertFalse(drawn.get(0).content().toString().contains(another), "each cell has a place of its own");
     }
 
     @Test

@@ -61,6 +61,29 @@ class ShellTest {
     }
 
     @Test
+    void a_long_calculation_says_how_far_it_is_in_a_line_that_goes_when_ctrl_c_stops_it() {
+        String screen = typed(
+                "for (i in 0..999) { headrace.work.Work.progress('weighing', i, 1000); sleep(10) }",
+                WAIT + " left",
+                CTRL_C,
+                "2.kW + 3.kW");
+        assertTrue(screen.matches("(?s).*weighing: \\d+ %, about \\d+ s left \\[#*\\.+].*"), screen);
+        assertTrue(screen.contains("The cell was stopped"), screen);
+        assertTrue(screen.contains("5 kW"), screen);
+    }
+
+    @Test
+    void without_a_terminal_nothing_is_said_of_how_far_a_calculation_is() {
+        StringWriter out = new StringWriter();
+        try (GroovySession session = new GroovySession()) {
+            new PipedShell(session, new PrintWriter(out))
+                    .run(new StringReader(
+                            "for (i in 0..9) { headrace.work.Work.progress('weighing', i, 10); sleep(60) }\n7\n"));
+        }
+        assertEquals("7", out.toString().strip());
+    }
+
+    @Test
     void cells_are_remembered_in_the_history_file() throws IOException {
         typed("52.m3ph");
         assertTrue(Files.readString(folder.resolve("history")).contains("52.m3ph"));

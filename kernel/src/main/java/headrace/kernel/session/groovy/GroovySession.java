@@ -10,6 +10,7 @@ import headrace.kernel.session.HistoryEntry;
 import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
+import headrace.kernel.session.Progress;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.assist.Completer;
 import headrace.kernel.session.assist.Inspector;
@@ -35,7 +36,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.codehaus.groovy.runtime.InvokerHelper;
@@ -52,7 +52,6 @@ public final class GroovySession implements Session {
             List.of("The cell failed, and so did the wording of it")));
 
     private final Variables variables = new Variables();
-    private final String mark = UUID.randomUUID().toString();
     private final CellCompiler compiler =
             new CellCompiler(ScriptLanguage.configuration(), words(), variables::callable);
     private final List<HistoryEntry> history = new ArrayList<>();
@@ -171,10 +170,12 @@ public final class GroovySession implements Session {
     private Outcome inTurn(String name, Output output, Body body) {
         CellRun run = new CellRun(frames -> new Outcome.Failed(faults.leftBehind(frames)));
         running = run;
-        thread.submit(() -> runHere(name, output, body, run));
+        Progress progress = new Progress(run::stopAsked, output);
+        thread.submit(() -> runHere(name, output, body, run, progress));
         Outcome outcome = run.await();
         running = null;
         if (run.wasLeftBehind()) {
+            progress.end();
             thread.close();
             thread = new CellThread(compiler.loader());
         }
@@ -187,12 +188,11 @@ public final class GroovySession implements Session {
     }
 
     /** Runs it on the cell thread. Whatever happens, the run ends. */
-    private void runHere(String name, Output output, Body body, CellRun run) {
+    private void runHere(String name, Output output, Body body, CellRun run, Progress progress) {
         run.begin();
         units.choose();
         folder.choose();
         Console.lead(new Surroundings(output, faults, variables, places));
-        Progress progress = new Progress(run::stopAsked, output, mark + "-" + name);
         Outcome[] outcome = {new Outcome.Done()};
         try {
             runningName = name;
@@ -220,7 +220,7 @@ public final class GroovySession implements Session {
                 units = UnitSystem.current();
             }
             try {
-                progress.clear();
+                progress.end();
             } finally {
                 Console.release();
                 run.end(outcome[0]);

@@ -1,5 +1,6 @@
 package headrace.kernel.session.groovy;
 
+import headrace.kernel.display.HowFar;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Output;
 import java.util.ArrayDeque;
@@ -41,6 +42,16 @@ class Recorded implements Output {
     @Override
     public void clear(boolean wait) {
         events.add(new Event("clear", ""));
+    }
+
+    @Override
+    public void progress(HowFar far) {
+        events.add(new Event("progress", far.text()));
+    }
+
+    @Override
+    public void progressEnded() {
+        events.add(new Event("progress ended", ""));
     }
 
     @Override
