@@ -9,6 +9,7 @@ import headrace.circuit.solve.Link;
 import headrace.circuit.solve.Network;
 import headrace.circuit.solve.NetworkSolution;
 import headrace.circuit.solve.NetworkSolver;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -69,6 +70,7 @@ final class CircuitNetwork {
         List<Link> all = new ArrayList<>();
         List<Link> further = new ArrayList<>();
         for (Branch branch : circuit.branches()) {
+            Work.poll();
             int i = all.size();
             double held = branch.limiter().map(part -> part.limit().si()).orElse(Double.POSITIVE_INFINITY);
             double most = branch.design().map(flow -> Math.min(flow.si(), held)).orElse(held);

@@ -11,6 +11,7 @@ import headrace.problem.Notes;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Numbers;
+import headrace.work.Work;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ final class CircuitNotes {
     static Notes of(Circuit circuit, List<BranchState> states) {
         Notes all = circuit.notes();
         for (BranchState state : states) {
+            Work.poll();
             all = all.and(starved(circuit, state)).and(driven(circuit, state));
             for (Part part : state.branch().parts()) {
                 if (state.state() != LinkState.REMOVED) {

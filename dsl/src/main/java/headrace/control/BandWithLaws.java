@@ -11,6 +11,7 @@ import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,14 +62,16 @@ public record BandWithLaws(HeadBand band, List<ControlLaw> laws, List<List<LoopO
     public static BandWithLaws of(HeadBand band, PumpSet set, List<ControlLaw> laws, int loads) {
         CircuitSolver solver = CircuitSolver.of(band.circuit());
         List<List<LoopOperation>> all = new ArrayList<>();
-        for (ControlLaw law : laws) {
-            List<LoopOperation> runs = new ArrayList<>();
-            for (int i = 1; i <= loads; i++) {
-                Work.poll();
-                Demands asked = band.demands().times(Ratio.of((double) i / loads));
-                runs.add(LoopOperation.of(law, set, solver, asked));
+        try (Steps steps = Work.steps("laws at shares of load", (long) laws.size() * loads)) {
+            for (ControlLaw law : laws) {
+                List<LoopOperation> runs = new ArrayList<>();
+                for (int i = 1; i <= loads; i++) {
+                    steps.next();
+                    Demands asked = band.demands().times(Ratio.of((double) i / loads));
+                    runs.add(LoopOperation.of(law, set, solver, asked));
+                }
+                all.add(runs);
             }
-            all.add(runs);
         }
         return new BandWithLaws(band, laws, all);
     }

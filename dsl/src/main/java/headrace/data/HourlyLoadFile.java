@@ -6,6 +6,7 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.units.Power;
 import headrace.units.Ratio;
+import headrace.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,7 @@ public final class HourlyLoadFile {
         ClockCell.Reader reader = new ClockCell.Reader();
         List<ClockCell> cells = new ArrayList<>();
         for (int row = 0; row < sheet.size(); row++) {
+            Work.poll();
             cells.add(reader.read(sheet.entry(row, ClockCell.CLOCK)));
         }
         return cells;

@@ -3,6 +3,7 @@ package headrace.data;
 import headrace.data.Form.Field;
 import headrace.data.Sheet.Heading;
 import headrace.problem.Refusal;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,6 +38,7 @@ final class SheetReader {
     }
 
     private void read(int number) {
+        Work.poll();
         String line = file.lines().get(number - 1);
         String start = line.stripLeading().replaceFirst("^\"", "");
         if (start.startsWith("#")) {

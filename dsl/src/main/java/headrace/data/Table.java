@@ -89,7 +89,7 @@ public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
 
     private static List<Cell> withoutEmptyText(List<Cell> row) {
         return row.stream()
-                .map(cell -> cell.equals(new Cell.Text("")) ? Cell.NOTHING : cell)
+                .map(cell -> cell instanceof Cell.Text text && text.text().isEmpty() ? Cell.NOTHING : cell)
                 .toList();
     }
 

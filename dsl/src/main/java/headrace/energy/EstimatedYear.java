@@ -20,6 +20,7 @@ import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
 import headrace.units.Time;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -155,20 +156,20 @@ public final class EstimatedYear implements Traced {
             double[] heads = new double[bins.size()];
             ErrorBudget budget = law.estimator().budget();
             RandomStreams streams = RandomStreams.of(seed);
-            for (int d = 0; d < draws; d++) {
-                if (d % 16 == 0) {
-                    Work.progress("drawing pumps under a law on estimates", d, draws);
-                }
-                double pump =
-                        drawn(budget, Cause.POWER_MAP, streams, 0, d) * drawn(budget, Cause.DENSITY, streams, 1, d);
-                double losses = drawn(budget, Cause.LOSSES, streams, 2, d);
-                double head = drawn(budget, Cause.HEAD_MAP, streams, 3, d);
-                double meter = drawn(budget, Cause.METER_SCALE, streams, 4, d);
-                double[] each = year(pump, losses, head, meter, heads);
-                joules[d] = each[0];
-                shortHours[d] = each[1];
-                for (int i = 0; i < heads.length; i++) {
-                    excess[i][d] = heads[i];
+            try (Steps steps = Work.steps("drawing pumps under a law on estimates", draws)) {
+                for (int d = 0; d < draws; d++) {
+                    steps.next();
+                    double pump =
+                            drawn(budget, Cause.POWER_MAP, streams, 0, d) * drawn(budget, Cause.DENSITY, streams, 1, d);
+                    double losses = drawn(budget, Cause.LOSSES, streams, 2, d);
+                    double head = drawn(budget, Cause.HEAD_MAP, streams, 3, d);
+                    double meter = drawn(budget, Cause.METER_SCALE, streams, 4, d);
+                    double[] each = year(pump, losses, head, meter, heads);
+                    joules[d] = each[0];
+                    shortHours[d] = each[1];
+                    for (int i = 0; i < heads.length; i++) {
+                        excess[i][d] = heads[i];
+                    }
                 }
             }
             energy = band(own[0], joules);

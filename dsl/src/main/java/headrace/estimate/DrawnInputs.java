@@ -4,6 +4,7 @@ import headrace.estimate.FlowDraws.Counts;
 import headrace.estimate.FlowDraws.Drawn;
 import headrace.estimate.RootSearch.At;
 import headrace.numeric.RandomStreams;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -69,12 +70,15 @@ final class DrawnInputs {
         double[] flows = new double[draws];
         double[] heads = new double[draws];
         Counts counts = new Counts(0, 0, 0, 0);
-        for (int from = 0; from < draws; from += BLOCK) {
-            int here = Math.min(BLOCK, draws - from);
-            Work.progress("drawing estimates", from, draws);
-            fill(at, from, here);
-            solver.solve(here);
-            counts = counts.plus(kept(solver, here, flows, heads, counts.kept()));
+        try (Steps steps = Work.steps("drawing estimates", draws)) {
+            for (int from = 0; from < draws; from += BLOCK) {
+                int here = Math.min(BLOCK, draws - from);
+                steps.at(from);
+                fill(at, from, here);
+                solver.solve(here);
+                counts = counts.plus(kept(solver, here, flows, heads, counts.kept()));
+            }
+            steps.at(draws);
         }
         if (counts.kept() < 2) {
             throw new IllegalStateException("the reading lies on the map, and so do draws about it");

@@ -5,6 +5,7 @@ import headrace.problem.Notes;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.Arrays;
 
@@ -97,11 +98,11 @@ public final class UncertaintyMap implements Traced {
     public void fill() {
         Arrays.fill(covered, false);
         Arrays.fill(ambiguous, false);
-        for (int i = 0; i < speeds.length; i++) {
-            if (i % 16 == 0) {
-                Work.poll();
+        try (Steps steps = Work.steps("speeds of the uncertainty map", speeds.length)) {
+            for (int i = 0; i < speeds.length; i++) {
+                steps.next();
+                fillRow(i, speeds[i]);
             }
-            fillRow(i, speeds[i]);
         }
     }
 

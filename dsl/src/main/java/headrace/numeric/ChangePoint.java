@@ -1,5 +1,6 @@
 package headrace.numeric;
 
+import headrace.work.Work;
 import java.util.Arrays;
 
 /**
@@ -77,6 +78,7 @@ public record ChangePoint(boolean right, double point, double base, double slope
 
     /** Returns the nearest such line with its point given. */
     private static ChangePoint with(double[] x, double[] y, boolean right, double point) {
+        Work.poll();
         int n = x.length;
         double sumZ = 0;
         double sumY = 0;

@@ -1,5 +1,6 @@
 package headrace.numeric;
 
+import headrace.work.Work;
 import java.util.Arrays;
 
 /**
@@ -47,6 +48,7 @@ public final class FitBatch {
         FitBatch batch = new FitBatch(points, x.length / points);
         Block block = new Block(points);
         for (int first = 0; first < batch.degrees.length; first += BLOCK) {
+            Work.poll();
             block.fit(batch, x, y, first);
         }
         return batch;

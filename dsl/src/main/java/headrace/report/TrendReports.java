@@ -19,6 +19,7 @@ import headrace.units.Numbers;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Time;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -59,6 +60,7 @@ final class TrendReports {
                 Column.text("greatest"),
                 Column.number("missing"));
         for (Channel channel : log.channels()) {
+            Work.poll();
             double[] all = log.values(channel);
             double[] there = Arrays.stream(all).filter(v -> !Double.isNaN(v)).toArray();
             if (there.length == 0) {

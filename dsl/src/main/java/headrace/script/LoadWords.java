@@ -24,6 +24,8 @@ import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
 import headrace.units.Time;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -239,9 +241,15 @@ public final class LoadWords implements Words {
         Choices choices = Choices.of("branchYears", given, "branches", "seed", "by");
         List<BranchYear.Asked> branches = branches(choices, "branchYears");
         HourlyLoad year = load(load, "branchYears");
-        return Sharing.all(branches.size(), choices.whole("seed", 1)).stream()
-                .map(sharing -> BranchYear.of(year, branches, sharing))
-                .toList();
+        List<Sharing> ways = Sharing.all(branches.size(), choices.whole("seed", 1));
+        List<BranchYear> years = new ArrayList<>();
+        try (Steps steps = Work.steps("years of the branches", ways.size())) {
+            for (Sharing sharing : ways) {
+                steps.next();
+                years.add(BranchYear.of(year, branches, sharing));
+            }
+        }
+        return List.copyOf(years);
     }
 
     private static HourlyLoad load(Object given, String word) {

@@ -18,6 +18,8 @@ import headrace.selection.Wish;
 import headrace.selection.Wish.Conditions;
 import headrace.selection.Wish.Motors;
 import headrace.units.Ratio;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,17 +113,28 @@ public final class SelectionWords implements Words {
     private static Shortlist fromFolder(Wish wish, String name) {
         List<PumpTest> tests = new ArrayList<>();
         List<Dropped> unread = new ArrayList<>();
-        for (Path file : files(name)) {
-            try {
-                tests.add(PumpFile.read(file));
-            } catch (Refusal reason) {
-                unread.add(new Dropped(file.getFileName().toString(), reason));
+        try (Steps readAndChosen = Work.steps("choosing among pumps", 2)) {
+            readAndChosen.next();
+            read(files(name), tests, unread);
+            if (tests.isEmpty() && unread.isEmpty()) {
+                throw noFolder(name);
+            }
+            readAndChosen.next();
+            return Shortlist.of(wish, tests, unread);
+        }
+    }
+
+    private static void read(List<Path> files, List<PumpTest> tests, List<Dropped> unread) {
+        try (Steps steps = Work.steps("reading pump files", files.size())) {
+            for (Path file : files) {
+                steps.next();
+                try {
+                    tests.add(PumpFile.read(file));
+                } catch (Refusal reason) {
+                    unread.add(new Dropped(file.getFileName().toString(), reason));
+                }
             }
         }
-        if (tests.isEmpty() && unread.isEmpty()) {
-            throw noFolder(name);
-        }
-        return Shortlist.of(wish, tests, unread);
     }
 
     private static List<Path> files(String name) {

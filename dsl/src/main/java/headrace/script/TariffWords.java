@@ -20,6 +20,7 @@ import headrace.units.Flow;
 import headrace.units.Money;
 import headrace.units.Ratio;
 import headrace.units.Time;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.time.Month;
 import java.time.Year;
@@ -198,19 +199,22 @@ public final class TariffWords implements Words {
         Map<Double, SteadyState> known = new HashMap<>();
         Notes notes = Notes.NONE;
         Basis basis = pump.basis();
-        for (int hour = 0; hour < watts.length; hour++) {
-            Work.poll();
-            Ratio share = Wanted.ratio(shares.apply(hour), "the share of an hour of powerYear");
-            if (share.value() == 0) {
-                watts[hour] = pump.driveTrain().standby().watts();
-            } else {
-                SteadyState state =
-                        known.computeIfAbsent(share.value(), each -> SteadyState.of(control, pump, design.times(each)));
-                watts[hour] = state.point().wirePower().watts();
+        try (Steps steps = Work.steps("hours of the year", watts.length)) {
+            for (int hour = 0; hour < watts.length; hour++) {
+                steps.next();
+                Ratio share = Wanted.ratio(shares.apply(hour), "the share of an hour of powerYear");
+                if (share.value() == 0) {
+                    watts[hour] = pump.driveTrain().standby().watts();
+                } else {
+                    SteadyState state = known.computeIfAbsent(
+                            share.value(), each -> SteadyState.of(control, pump, design.times(each)));
+                    watts[hour] = state.point().wirePower().watts();
+                }
             }
         }
         for (SteadyState state : known.values()) {
             notes = notes.and(state.notes());
+            Work.poll();
             basis = basis.and(state.basis());
         }
         return PowerSeries.of(control.name(), calendar, watts, new Stated(notes, basis));

@@ -5,6 +5,7 @@ import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -75,12 +76,14 @@ public record Shortlist(Wish wish, List<Candidate> ranked, List<Dropped> dropped
         }
         List<Candidate> ranked = new ArrayList<>();
         List<Dropped> dropped = new ArrayList<>(unread);
-        for (int i = 0; i < tests.size(); i++) {
-            Work.progress("choosing among pumps", i, tests.size());
-            try {
-                ranked.add(Candidate.of(tests.get(i), wish));
-            } catch (Refusal reason) {
-                dropped.add(new Dropped(tests.get(i).name(), reason));
+        try (Steps steps = Work.steps("choosing among pumps", tests.size())) {
+            for (PumpTest test : tests) {
+                steps.next();
+                try {
+                    ranked.add(Candidate.of(test, wish));
+                } catch (Refusal reason) {
+                    dropped.add(new Dropped(test.name(), reason));
+                }
             }
         }
         ranked.sort(Comparator.comparing(Candidate::yearEnergy).thenComparing(Candidate::name));

@@ -5,6 +5,8 @@ import headrace.problem.Place;
 import headrace.problem.Refusal;
 import headrace.trend.Change.Kind;
 import headrace.units.Ratio;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -35,13 +37,29 @@ final class Cleaning {
         return new Cleaning(log, ordered(log, listing), rules, listing).cleaned();
     }
 
+    /** Goes over the rows again and again; one time over millions of them is short. */
     private TrendLog cleaned() {
-        repeatedTimes();
-        gaps();
-        missing();
-        rules.possible().forEach(this::impossible);
-        rules.stuckChannels().stream().sorted().forEach(this::stuck);
-        TrendLog.Rows kept = kept();
+        TrendLog.Rows kept;
+        try (Steps steps = Work.steps(
+                "cleaning the log",
+                4 + rules.possible().size() + rules.stuckChannels().size())) {
+            steps.next();
+            repeatedTimes();
+            steps.next();
+            gaps();
+            steps.next();
+            missing();
+            rules.possible().forEach((channel, range) -> {
+                steps.next();
+                impossible(channel, range);
+            });
+            rules.stuckChannels().stream().sorted().forEach(channel -> {
+                steps.next();
+                stuck(channel);
+            });
+            steps.next();
+            kept = kept();
+        }
         if (kept.count() == 0) {
             throw new Refusal(
                     TrendProblem.TOO_SHORT_LOG,
@@ -246,6 +264,7 @@ final class Cleaning {
         stretches(rows.lines(), lines);
         Map<Channel, double[]> values = new EnumMap<>(Channel.class);
         for (Map.Entry<Channel, double[]> entry : rows.values().entrySet()) {
+            Work.poll();
             double[] kept = new double[count];
             stretches(entry.getValue(), kept);
             values.put(entry.getKey(), kept);

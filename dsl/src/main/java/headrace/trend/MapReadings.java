@@ -4,6 +4,7 @@ import headrace.curve.CurveArrays;
 import headrace.problem.Notes;
 import headrace.pump.PumpSet;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.Arrays;
 
@@ -92,20 +93,23 @@ final class MapReadings {
     /** Fills the map a block at a time, so that the arrays of the curve stay small. */
     private void fill(MapPower of) {
         CurveArrays arrays = CurveArrays.of(new double[BLOCK], new double[BLOCK]);
-        for (int from = 0; from < count; from += BLOCK) {
-            Work.poll();
-            int some = Math.min(BLOCK, count - from);
-            System.arraycopy(flow, from, arrays.flows(), 0, some);
-            System.arraycopy(share, from, arrays.speeds(), 0, some);
-            set.curve().fill(arrays);
-            System.arraycopy(arrays.heads(), 0, mapMetres, from, some);
-            System.arraycopy(arrays.powers(), 0, mapWatts, from, some);
-            if (of == MapPower.WIRE) {
-                double ofRated = set.curve().speed().si() / set.ratedSpeed().si();
-                for (int i = from; i < from + some; i++) {
-                    mapWatts[i] = set.driveTrain().inputWatts(Math.max(0, mapWatts[i]), share[i] * ofRated);
+        try (Steps steps = Work.steps("holding the log against the map", count)) {
+            for (int from = 0; from < count; from += BLOCK) {
+                steps.at(from);
+                int some = Math.min(BLOCK, count - from);
+                System.arraycopy(flow, from, arrays.flows(), 0, some);
+                System.arraycopy(share, from, arrays.speeds(), 0, some);
+                set.curve().fill(arrays);
+                System.arraycopy(arrays.heads(), 0, mapMetres, from, some);
+                System.arraycopy(arrays.powers(), 0, mapWatts, from, some);
+                if (of == MapPower.WIRE) {
+                    double ofRated = set.curve().speed().si() / set.ratedSpeed().si();
+                    for (int i = from; i < from + some; i++) {
+                        mapWatts[i] = set.driveTrain().inputWatts(Math.max(0, mapWatts[i]), share[i] * ofRated);
+                    }
                 }
             }
+            steps.at(count);
         }
     }
 

@@ -117,7 +117,7 @@ final class Signatures {
     }
 
     private static void poll(int row) {
-        if ((row & 0xFFF) == 0) {
+        if ((row & 0xFF) == 0) {
             Work.poll();
         }
     }

@@ -13,6 +13,7 @@ import headrace.units.Flow;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
 import headrace.units.Time;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -204,10 +205,12 @@ public final class YearLoad implements Traced {
     private double[][] draws() {
         RandomStreams random = RandomStreams.of(seed);
         double[][] draws = new double[DRAWS][];
-        for (int d = 0; d < DRAWS; d++) {
-            Work.progress("drawing years", d, DRAWS);
-            Sample drawn = sample.drawn(random, d);
-            draws[d] = spread(drawn, ChangePoint.of(drawn.temperatures, drawn.loads), d % 2 == 1);
+        try (Steps steps = Work.steps("drawing years of load", DRAWS)) {
+            for (int d = 0; d < DRAWS; d++) {
+                steps.next();
+                Sample drawn = sample.drawn(random, d);
+                draws[d] = spread(drawn, ChangePoint.of(drawn.temperatures, drawn.loads), d % 2 == 1);
+            }
         }
         return draws;
     }

@@ -1,8 +1,8 @@
 package headrace.work;
 
 /**
- * What a long calculation calls on its way: {@link #poll()} at least every few milliseconds, {@link #progress} now and
- * then.
+ * What a long calculation calls on its way: {@link #poll()} at least every few milliseconds, and in one of known length
+ * {@link #steps}, which say how far it has come.
  *
  * <p>Who watches is bound to the thread, so that a calculation needs no extra parameter and runs unwatched in a test. A
  * calculation that starts threads of its own hands its watcher on with {@link #watcher()} and {@link #watched}.
@@ -38,6 +38,22 @@ public final class Work {
         return CURRENT.get();
     }
 
+    /**
+     * Begins a calculation of several steps on this thread; it must be closed there.
+     *
+     * @param what the calculation in words, such as {@code fitting 10,000 tests}
+     * @param total how many steps there are
+     */
+    public static Steps steps(String what, long total) {
+        Steps steps = new Steps(CURRENT.get(), what, total);
+        CURRENT.set(steps.within());
+        return steps;
+    }
+
+    static void watchAgain(Watcher watcher) {
+        CURRENT.set(watcher);
+    }
+
     /** Ends the calculation with {@link Stopped} if its user asked for that. */
     public static void poll() {
         if (CURRENT.get().stopped()) {
@@ -46,7 +62,7 @@ public final class Work {
     }
 
     /**
-     * Says how far the calculation has come, and ends it if its user asked for that.
+     * Says how far a calculation has come that has no other within it, and ends it if its user asked for that.
      *
      * @param what the calculation in words, such as {@code fitting 10,000 tests}
      * @param done how many steps are done

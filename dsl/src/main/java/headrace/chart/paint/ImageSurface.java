@@ -1,5 +1,6 @@
 package headrace.chart.paint;
 
+import headrace.work.Work;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -10,6 +11,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
+import javax.imageio.event.IIOWriteProgressListener;
+import javax.imageio.stream.ImageOutputStream;
 
 /** A surface that becomes a PNG image on white ground. */
 public final class ImageSurface implements Surface {
@@ -31,12 +35,14 @@ public final class ImageSurface implements Surface {
 
     @Override
     public void fill(Shape shape, int rgb, double opacity) {
+        Work.poll();
         graphics.setColor(new Color(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF, (int) Math.round(opacity * 255)));
         graphics.fill(shape);
     }
 
     @Override
     public void stroke(Shape shape, Pen pen) {
+        Work.poll();
         float[] dashes = new float[pen.dashes().size()];
         for (int i = 0; i < dashes.length; i++) {
             dashes[i] = pen.dashes().get(i).floatValue();
@@ -60,11 +66,42 @@ public final class ImageSurface implements Surface {
     /** Returns the image as a PNG file. */
     public byte[] toPng() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", out);
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        writer.addIIOWriteProgressListener(new Polling());
+        try (ImageOutputStream file = ImageIO.createImageOutputStream(out)) {
+            writer.setOutput(file);
+            writer.write(image);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            writer.dispose();
         }
         return out.toByteArray();
+    }
+
+    /** Lets the user stop the packing of a large image, row by row. */
+    private static final class Polling implements IIOWriteProgressListener {
+        @Override
+        public void imageProgress(ImageWriter source, float percent) {
+            Work.poll();
+        }
+
+        @Override
+        public void imageStarted(ImageWriter source, int index) {}
+
+        @Override
+        public void imageComplete(ImageWriter source) {}
+
+        @Override
+        public void thumbnailStarted(ImageWriter source, int index, int thumbnail) {}
+
+        @Override
+        public void thumbnailProgress(ImageWriter source, float percent) {}
+
+        @Override
+        public void thumbnailComplete(ImageWriter source) {}
+
+        @Override
+        public void writeAborted(ImageWriter source) {}
     }
 }

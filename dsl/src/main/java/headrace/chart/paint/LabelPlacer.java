@@ -1,5 +1,6 @@
 package headrace.chart.paint;
 
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,6 +78,7 @@ public final class LabelPlacer {
         for (Candidate candidate : wish.candidates().stream()
                 .sorted(Comparator.comparingDouble(Candidate::cost))
                 .toList()) {
+            Work.poll();
             if (candidate.cost() >= least) {
                 break;
             }

@@ -18,6 +18,7 @@ import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Pressure;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,11 +79,13 @@ public record CircuitSurvey(
         CircuitSolution now = standing.with(demands);
         List<BranchAnswer> answers = new ArrayList<>();
         Notes notes = now.notes();
-        for (BranchState state : now.terminals()) {
-            Work.poll();
-            BranchAnswer answer = answer(now, state, standing, Optional.ofNullable(heats.get(state.name())));
-            answers.add(answer);
-            notes = notes.and(risks(answer, now.circuit(), greatest));
+        try (Steps steps = Work.steps("branches of the survey", now.terminals().size())) {
+            for (BranchState state : now.terminals()) {
+                steps.next();
+                BranchAnswer answer = answer(now, state, standing, Optional.ofNullable(heats.get(state.name())));
+                answers.add(answer);
+                notes = notes.and(risks(answer, now.circuit(), greatest));
+            }
         }
         Optional<HeadNeed> need =
                 demands.total().si() > 0 ? Optional.of(HeadNeed.of(now.circuit(), demands)) : Optional.empty();

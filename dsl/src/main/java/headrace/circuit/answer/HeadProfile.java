@@ -10,6 +10,7 @@ import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Head;
 import headrace.units.Length;
+import headrace.work.Work;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -79,6 +80,7 @@ public record HeadProfile(CircuitSolution solution, Map<String, Double> distance
         Map<String, Double> far = new LinkedHashMap<>(Map.of(start, 0.0));
         Deque<String> next = new ArrayDeque<>(List.of(start));
         while (!next.isEmpty()) {
+            Work.poll();
             String here = next.remove();
             for (Branch main : circuit.branches()) {
                 String there = main.from().equals(here) ? main.to() : main.to().equals(here) ? main.from() : null;

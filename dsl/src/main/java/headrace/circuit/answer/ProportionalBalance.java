@@ -17,6 +17,7 @@ import headrace.record.Traced;
 import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -104,13 +105,15 @@ public record ProportionalBalance(Circuit balanced, HeadNeed need, Head head, Li
         List<HeadNeed.Need> order = order(need, open);
         List<Step> steps = new ArrayList<>();
         CircuitSolution now = standing(open, kept);
-        for (HeadNeed.Need branch : order) {
-            Work.poll();
-            Branch set = set(now.circuit().branch(branch.name()), branch);
-            CircuitSolution after =
-                    branch.excess().si() > 0 ? standing(now.circuit().with(set), kept) : now;
-            steps.add(step(set, branch, order.get(0).name(), share(now, branch.name()), after));
-            now = after;
+        try (Steps valves = Work.steps("valves to balance", order.size())) {
+            for (HeadNeed.Need branch : order) {
+                valves.next();
+                Branch set = set(now.circuit().branch(branch.name()), branch);
+                CircuitSolution after =
+                        branch.excess().si() > 0 ? standing(now.circuit().with(set), kept) : now;
+                steps.add(step(set, branch, order.get(0).name(), share(now, branch.name()), after));
+                now = after;
+            }
         }
         return new ProportionalBalance(now.circuit(), need, kept, steps);
     }

@@ -12,6 +12,7 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Flow;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,9 +68,11 @@ public record HeadBand(Circuit circuit, Demands demands, List<BandPoint> points,
         }
         BandSearch search = new BandSearch(CircuitSolver.of(circuit), loads);
         List<BandPoint> points = new ArrayList<>();
-        for (int i = 1; i <= steps; i++) {
-            Work.progress("head band", i, steps);
-            points.add(search.at(search.total() * i / steps));
+        try (Steps flows = Work.steps("flows of the head band", steps)) {
+            for (int i = 1; i <= steps; i++) {
+                flows.next();
+                points.add(search.at(search.total() * i / steps));
+            }
         }
         return new HeadBand(circuit, loads, points, search.isSearched(), notes(circuit, search));
     }

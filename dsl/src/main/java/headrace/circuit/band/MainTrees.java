@@ -4,6 +4,7 @@ import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.part.LinkLaw;
+import headrace.work.Work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -69,6 +70,7 @@ final class MainTrees {
      */
     boolean runAlong() {
         for (int j = 0; j < own.length; j++) {
+            Work.poll();
             for (int a = 0; a < own.length; a++) {
                 for (int b = 0; b < own.length; b++) {
                     if (sharedSupply[j][a] < sharedSupply[j][b] && sharedBack[j][a] > sharedBack[j][b]) {
@@ -112,6 +114,7 @@ final class MainTrees {
         int n = ways.size();
         int[][] all = new int[n][n];
         for (int j = 0; j < n; j++) {
+            Work.poll();
             for (int i = 0; i < n; i++) {
                 int most = Math.min(ways.get(j).size(), ways.get(i).size());
                 int s = 0;

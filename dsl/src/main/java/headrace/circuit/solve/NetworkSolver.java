@@ -1,6 +1,7 @@
 package headrace.circuit.solve;
 
 import headrace.circuit.part.LinkLaw;
+import headrace.work.Work;
 import java.util.Arrays;
 
 /**
@@ -211,6 +212,7 @@ public final class NetworkSolver {
     private boolean newton(ClosingLaw law) {
         int misses = 0;
         for (int i = 0; i < STEPS && misses < MISSES && !within(aim); i++) {
+            Work.poll();
             if (!stepFor(law)) {
                 return false;
             }

@@ -69,6 +69,7 @@ final class DutySequence {
             long next = Math.min(Math.min(outside, pendingAt), Math.min(overlapEnd, nextDue()));
             if (next >= end) {
                 advance(end);
+                Work.progress("following duty and standby", end, end);
                 return this;
             }
             advance(next);

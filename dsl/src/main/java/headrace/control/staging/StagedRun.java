@@ -7,6 +7,8 @@ import headrace.record.Traced;
 import headrace.units.Energy;
 import headrace.units.Flow;
 import headrace.units.Time;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -108,8 +110,11 @@ public record StagedRun(
         }
 
         StagedRun over(double[] flows) {
-            for (double flow : flows) {
-                step(flow);
+            try (Steps steps = Work.steps("steps of the pumps", flows.length)) {
+                for (double flow : flows) {
+                    steps.next();
+                    step(flow);
+                }
             }
             return new StagedRun(
                     staging,

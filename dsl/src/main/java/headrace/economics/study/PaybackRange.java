@@ -6,6 +6,8 @@ import headrace.problem.Notes;
 import headrace.record.Basis;
 import headrace.record.Traced;
 import headrace.units.Money;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,14 +77,17 @@ public final class PaybackRange implements Traced {
     public List<DriverRank> drivers(Outcomes against) {
         double[] present = values[against == outcomes[0] ? 0 : 1];
         List<DriverRank> ranks = new ArrayList<>();
-        for (Driver driver : Driver.values()) {
-            double[] all = study.drawn(driver, draws, uniforms);
-            Sample sample = new Sample(all);
-            double low = sample.quantile(0.1);
-            double high = sample.quantile(0.9);
-            if (low < high) {
-                ranks.add(new DriverRank(
-                        driver, low, high, mean(present, all, low, false), mean(present, all, high, true)));
+        try (Steps steps = Work.steps("what drives the paybacks", Driver.values().length)) {
+            for (Driver driver : Driver.values()) {
+                steps.next();
+                double[] all = study.drawn(driver, draws, uniforms);
+                Sample sample = new Sample(all);
+                double low = sample.quantile(0.1);
+                double high = sample.quantile(0.9);
+                if (low < high) {
+                    ranks.add(new DriverRank(
+                            driver, low, high, mean(present, all, low, false), mean(present, all, high, true)));
+                }
             }
         }
         ranks.sort(Comparator.comparing(DriverRank::swing).reversed());

@@ -6,6 +6,7 @@ import headrace.problem.Notes;
 import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Traced;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -35,7 +36,7 @@ import java.util.Map;
 public record PaybackStudy(String currency, Map<Driver, Spread> spreads, PaybackModel model, Notes notes, Basis source)
         implements Traced {
     private static final int MOST_DRAWS = 10_000_000;
-    private static final int POLLED = 32;
+    private static final int POLLED = 8;
 
     /** Keeps the spreads from changing; refuses a driver without one. */
     public PaybackStudy {
@@ -120,20 +121,23 @@ public record PaybackStudy(String currency, Map<Driver, Spread> spreads, Payback
         double[][][] results = new double[2][4][draws];
         DriverBlock drivers = new DriverBlock(spreads, model.correlation(), uniforms);
         PaybackBlock block = new PaybackBlock(model);
-        for (int from = 0; from < draws; from += DriverBlock.SIZE) {
-            if (from / DriverBlock.SIZE % POLLED == 0) {
-                Work.progress("drawing paybacks", from, draws);
+        try (Steps steps = Work.steps("drawing paybacks", draws)) {
+            for (int from = 0; from < draws; from += DriverBlock.SIZE) {
+                if (from / DriverBlock.SIZE % POLLED == 0) {
+                    steps.at(from);
+                }
+                int count = Math.min(DriverBlock.SIZE, draws - from);
+                drivers.draw(from, count);
+                for (int baseline = 0; baseline < 2; baseline++) {
+                    block.follow(drivers, baseline == 1);
+                    double[][] into = results[baseline];
+                    System.arraycopy(block.simple, 0, into[0], from, count);
+                    System.arraycopy(block.discounted, 0, into[1], from, count);
+                    System.arraycopy(block.value, 0, into[2], from, count);
+                    System.arraycopy(block.rate, 0, into[3], from, count);
+                }
             }
-            int count = Math.min(DriverBlock.SIZE, draws - from);
-            drivers.draw(from, count);
-            for (int baseline = 0; baseline < 2; baseline++) {
-                block.follow(drivers, baseline == 1);
-                double[][] into = results[baseline];
-                System.arraycopy(block.simple, 0, into[0], from, count);
-                System.arraycopy(block.discounted, 0, into[1], from, count);
-                System.arraycopy(block.value, 0, into[2], from, count);
-                System.arraycopy(block.rate, 0, into[3], from, count);
-            }
+            steps.at(draws);
         }
         return results;
     }
@@ -142,10 +146,16 @@ public record PaybackStudy(String currency, Map<Driver, Spread> spreads, Payback
     double[] drawn(Driver driver, int draws, Uniforms uniforms) {
         double[] all = new double[draws];
         DriverBlock drivers = new DriverBlock(spreads, model.correlation(), uniforms);
-        for (int from = 0; from < draws; from += DriverBlock.SIZE) {
-            int count = Math.min(DriverBlock.SIZE, draws - from);
-            drivers.draw(from, count);
-            System.arraycopy(drivers.of(driver), 0, all, from, count);
+        try (Steps steps = Work.steps("drawing " + driver.words(), draws)) {
+            for (int from = 0; from < draws; from += DriverBlock.SIZE) {
+                if (from / DriverBlock.SIZE % POLLED == 0) {
+                    steps.at(from);
+                }
+                int count = Math.min(DriverBlock.SIZE, draws - from);
+                drivers.draw(from, count);
+                System.arraycopy(drivers.of(driver), 0, all, from, count);
+            }
+            steps.at(draws);
         }
         return all;
     }

@@ -7,6 +7,7 @@ import headrace.units.Energy;
 import headrace.units.Money;
 import headrace.units.Power;
 import headrace.units.Time;
+import headrace.work.Work;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,6 +33,7 @@ final class Billing {
         LocalDate day = LocalDate.of(powers.year(), 1, 1);
         int interval = 0;
         for (; day.getYear() == powers.year(); day = day.plusDays(1)) {
+            Work.poll();
             for (int hour = 0; hour < 24; hour++) {
                 int rate = tariff.rateAt(day.getMonth(), day.getDayOfWeek(), hour);
                 interval = hour(interval, gathered, day.getMonthValue() - 1, rate);

@@ -10,6 +10,8 @@ import headrace.record.Traced;
 import headrace.units.Flow;
 import headrace.units.Ratio;
 import headrace.units.Time;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -70,10 +72,13 @@ public final class BranchYear implements Traced {
         int count = weights.length;
         double[] shares = new double[load.hours() * count];
         double[] loads = new double[count];
-        for (int hour = 0; hour < load.hours(); hour++) {
-            sharing.fill(load.shareAt(hour), weights, hour, loads);
-            for (int i = 0; i < count; i++) {
-                shares[hour * count + i] = branches.get(i).way.flowShare(loads[i]);
+        try (Steps steps = Work.steps("hours of the branches", load.hours())) {
+            for (int hour = 0; hour < load.hours(); hour++) {
+                steps.next();
+                sharing.fill(load.shareAt(hour), weights, hour, loads);
+                for (int i = 0; i < count; i++) {
+                    shares[hour * count + i] = branches.get(i).way.flowShare(loads[i]);
+                }
             }
         }
         return new BranchYear(load, branches, sharing, shares);

@@ -6,6 +6,8 @@ import headrace.circuit.Demands;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
 import headrace.units.Ratio;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,18 +34,22 @@ public record LoadPattern(String name, Demands demands) {
                 .mapToDouble(branch -> branch.design().orElseThrow().si() / all)
                 .toArray();
         List<LoadPattern> patterns = new ArrayList<>();
-        for (Ratio load : loads) {
-            requireLoad(load);
-            for (Sharing sharing : Sharing.all(terminals.size(), seed)) {
-                double[] shares = new double[weights.length];
-                sharing.fill(load.value(), weights, 0, shares);
-                Map<String, Flow> flows = new LinkedHashMap<>();
-                for (int i = 0; i < shares.length; i++) {
-                    flows.put(
-                            terminals.get(i).name(),
-                            terminals.get(i).design().orElseThrow().times(shares[i]));
+        List<Sharing> ways = Sharing.all(terminals.size(), seed);
+        try (Steps steps = Work.steps("making patterns of load", (long) loads.size() * ways.size())) {
+            for (Ratio load : loads) {
+                requireLoad(load);
+                for (Sharing sharing : ways) {
+                    steps.next();
+                    double[] shares = new double[weights.length];
+                    sharing.fill(load.value(), weights, 0, shares);
+                    Map<String, Flow> flows = new LinkedHashMap<>();
+                    for (int i = 0; i < shares.length; i++) {
+                        flows.put(
+                                terminals.get(i).name(),
+                                terminals.get(i).design().orElseThrow().times(shares[i]));
+                    }
+                    patterns.add(new LoadPattern(named(sharing, terminals) + " at " + load, new Demands(flows)));
                 }
-                patterns.add(new LoadPattern(named(sharing, terminals) + " at " + load, new Demands(flows)));
             }
         }
         return patterns;

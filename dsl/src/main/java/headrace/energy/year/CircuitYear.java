@@ -21,6 +21,7 @@ import headrace.units.Energy;
 import headrace.units.EnergyPrice;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -67,7 +68,6 @@ public record CircuitYear(
         Notes notes,
         Basis basis)
         implements Traced {
-    private static final int POLLED = 64;
 
     /** Keeps the lists from changing. */
     public CircuitYear {
@@ -211,21 +211,21 @@ public record CircuitYear(
         private void count(List<HourCount> counts) {
             boolean onlyThey = circuit.carriesOnlyDemands();
             double[] demands = new double[circuit.branches().size()];
-            for (int hour = 0; hour < year.hours(); hour++) {
-                if (hour % POLLED == 0) {
-                    Work.poll();
-                    Work.progress("hours of the year", hour, year.hours());
-                }
-                double total = fill(hour, demands);
-                if (total == 0) {
-                    for (HourCount count : counts) {
-                        count.still(hour);
-                    }
-                } else {
-                    solver.ask(demands);
-                    double needed = needed();
-                    for (HourCount count : counts) {
-                        count.run(hour, demands, total, needed, onlyThey);
+            try (Steps steps = Work.steps("hours of the year", year.hours())) {
+                for (int hour = 0; hour < year.hours(); hour++) {
+                    steps.next();
+                    double total = fill(hour, demands);
+                    if (total == 0) {
+                        for (HourCount count : counts) {
+                            count.still(hour);
+                        }
+                    } else {
+                        solver.ask(demands);
+                        double needed = needed();
+                        for (HourCount count : counts) {
+                            Work.poll();
+                            count.run(hour, demands, total, needed, onlyThey);
+                        }
                     }
                 }
             }

@@ -24,6 +24,7 @@ import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -176,6 +177,7 @@ public final class AnswerReports {
         String supply = longest(profile, true);
         String back = longest(profile, false);
         for (Branch branch : now.circuit().branches()) {
+            Work.poll();
             if (!profile.reaches(branch.from()) || !profile.reaches(branch.to())) {
                 continue;
             }

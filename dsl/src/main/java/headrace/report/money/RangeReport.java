@@ -19,6 +19,8 @@ import headrace.units.Money;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import headrace.units.Time;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -41,11 +43,14 @@ public final class RangeReport {
                     + range.study().model().years() + " years with " + each.probabilityOfGain() + ".");
         }
         shown.table(table(range)).chart(probability(range));
-        for (Outcomes each : range.both()) {
-            shown.table(drivers(range, each));
-            List<DriverRank> ranks = range.drivers(each);
-            if (!ranks.isEmpty()) {
-                shown.chart(tornado(ranks, each));
+        try (Steps steps = Work.steps("what drives the paybacks", range.both().size())) {
+            for (Outcomes each : range.both()) {
+                steps.next();
+                List<DriverRank> ranks = range.drivers(each);
+                shown.table(drivers(range, ranks, each));
+                if (!ranks.isEmpty()) {
+                    shown.chart(tornado(ranks, each));
+                }
             }
         }
         return shown.shown(range);
@@ -96,7 +101,7 @@ public final class RangeReport {
         return outcomes.internalRate(share).map(Ratio::toString).orElse("none");
     }
 
-    private static Table drivers(PaybackRange range, Outcomes against) {
+    private static Table drivers(PaybackRange range, List<DriverRank> ranks, Outcomes against) {
         String currency = range.study().currency();
         Table table = Table.of(
                 "What drives the present value against " + against.baseline(),
@@ -105,7 +110,7 @@ public final class RangeReport {
                 Column.text("highest tenth from"),
                 Column.in("present value where lowest", currency),
                 Column.in("present value where highest", currency));
-        for (DriverRank rank : range.drivers(against)) {
+        for (DriverRank rank : ranks) {
             String unit =
                     rank.driver().unit().isEmpty() ? "" : " " + rank.driver().unit();
             table = table.row(
@@ -133,6 +138,7 @@ public final class RangeReport {
             double[] x = new double[STEPS + 1];
             double[] y = new double[STEPS + 1];
             for (int step = 0; step <= STEPS; step++) {
+                Work.poll();
                 x[step] = end * step / STEPS;
                 y[step] = each.probabilityOfPaybackBelow(Time.years(x[step])).toPercent();
             }

@@ -13,12 +13,12 @@ import headrace.report.Shown;
 import headrace.rule.MinimumHeadLimit;
 import headrace.selection.Candidate;
 import headrace.selection.Shortlist;
-import headrace.selection.Shortlist.Dropped;
 import headrace.units.Energy;
 import headrace.units.Head;
 import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Speed;
+import java.util.ArrayList;
 import java.util.List;
 
 /** How a shortlist shows itself: the ranking with its columns, and the dropped with their reasons. */
@@ -38,10 +38,9 @@ public final class ShortlistReport {
         }
         if (!shortlist.dropped().isEmpty()) {
             Table table = Table.of("Dropped", Column.text("pump"), Column.text("reason"));
-            for (Dropped each : shortlist.dropped()) {
-                table = table.row(each.name(), each.reason());
-            }
-            shown.table(table);
+            shown.table(table.rows(shortlist.dropped().stream()
+                    .map(each -> new Object[] {each.name(), each.reason()})
+                    .toList()));
         }
         return shown.shown(shortlist, Caution.ESTIMATE);
     }
@@ -59,20 +58,22 @@ public final class ShortlistReport {
                 Column.of("wire to water", Ratio.KIND),
                 Column.of("motor", Power.KIND));
         Energy least = shortlist.ranked().get(0).yearEnergy();
+        List<Object[]> rows = new ArrayList<>();
         for (int i = 0; i < shortlist.ranked().size(); i++) {
             Candidate each = shortlist.ranked().get(i);
-            table = table.row(
-                    i + 1,
-                    each.name(),
-                    each.yearEnergy(),
-                    Ratio.of(each.yearEnergy().over(least).value() - 1),
-                    each.point().speed(),
-                    each.point().shaftPower(),
-                    each.point().wirePower(),
-                    each.point().wireToWater(),
-                    each.set().driveTrain().motor().rated());
+            rows.add(new Object[] {
+                i + 1,
+                each.name(),
+                each.yearEnergy(),
+                Ratio.of(each.yearEnergy().over(least).value() - 1),
+                each.point().speed(),
+                each.point().shaftPower(),
+                each.point().wirePower(),
+                each.point().wireToWater(),
+                each.set().driveTrain().motor().rated()
+            });
         }
-        return table;
+        return table.rows(rows);
     }
 
     private static Table conditions(Shortlist shortlist) {
@@ -84,16 +85,16 @@ public final class ShortlistReport {
                 Column.of("hours in the preferred region", Ratio.KIND),
                 Column.of("NPSH margin", Head.KIND),
                 Column.text("minimum heads that pass the rule"));
-        for (Candidate each : shortlist.ranked()) {
-            table = table.row(
+        return table.rows(shortlist.ranked().stream()
+                .map(each -> new Object[] {
                     each.name(),
                     each.region().share(),
                     each.region().zone().toString(),
                     each.preferred(),
                     each.npsh().map(NpshCheck::margin).orElse(null),
-                    window(each.largestMinimumHead(), shortlist));
-        }
-        return table;
+                    window(each.largestMinimumHead(), shortlist)
+                })
+                .toList());
     }
 
     private static String window(MinimumHeadLimit limit, Shortlist shortlist) {

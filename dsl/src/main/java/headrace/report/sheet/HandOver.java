@@ -16,11 +16,14 @@ import headrace.units.Quantity;
 import headrace.units.Ratio;
 import headrace.units.Speed;
 import headrace.units.UnitSystem;
+import headrace.work.Steps;
+import headrace.work.Work;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -188,23 +191,25 @@ public final class HandOver {
                 Column.of("shaft power", Power.KIND),
                 Column.of("wire power", Power.KIND));
         Flow design = law.design().get().flow();
-        for (int minute = 0; minute < MINUTES_OF_A_DAY; minute += minutes) {
-            LocalDateTime time = date.atStartOfDay().plusMinutes(minute);
-            Flow flow = design.times(share.apply(minute));
-            String stamp = time.format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
-            if (flow.si() == 0) {
-                table = table.row(
-                        stamp,
-                        flow,
-                        Head.ZERO,
-                        Speed.ZERO,
-                        Power.ZERO,
-                        set.driveTrain().standby());
-            } else {
-                var point = SteadyState.of(law, set, flow).point();
-                table = table.row(stamp, flow, point.head(), point.speed(), point.shaftPower(), point.wirePower());
+        List<Object[]> rows = new ArrayList<>();
+        try (Steps steps = Work.steps("minutes of the day", MINUTES_OF_A_DAY)) {
+            for (int minute = 0; minute < MINUTES_OF_A_DAY; minute += minutes) {
+                steps.at(minute);
+                LocalDateTime time = date.atStartOfDay().plusMinutes(minute);
+                Flow flow = design.times(share.apply(minute));
+                String stamp = time.format(DateTimeFormatter.ISO_LOCAL_DATE_TIME);
+                if (flow.si() == 0) {
+                    Power standby = set.driveTrain().standby();
+                    rows.add(new Object[] {stamp, flow, Head.ZERO, Speed.ZERO, Power.ZERO, standby});
+                } else {
+                    var point = SteadyState.of(law, set, flow).point();
+                    rows.add(new Object[] {
+                        stamp, flow, point.head(), point.speed(), point.shaftPower(), point.wirePower()
+                    });
+                }
             }
+            steps.at(MINUTES_OF_A_DAY);
         }
-        return table;
+        return table.rows(rows);
     }
 }

@@ -3,6 +3,7 @@ package headrace.report.whatif;
 import headrace.problem.Refusal;
 import headrace.report.Reports;
 import headrace.report.Shown;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -98,10 +99,11 @@ public final class WhatIf {
     public List<Frame> frames() {
         int all = count(controls);
         List<Frame> frames = new ArrayList<>();
-        for (int number = 0; number < all; number++) {
-            Work.poll();
-            Work.progress("frames of the what-if", number, all);
-            frames.add(at(positions(number)));
+        try (Steps steps = Work.steps("frames of the what-if", all)) {
+            for (int number = 0; number < all; number++) {
+                steps.next();
+                frames.add(at(positions(number)));
+            }
         }
         return frames;
     }

@@ -9,6 +9,7 @@ import headrace.energy.load.LoadPattern;
 import headrace.pump.PumpSet;
 import headrace.units.Head;
 import headrace.units.Ratio;
+import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.List;
 import java.util.Optional;
@@ -61,17 +62,20 @@ public record LeastMinimumHead(
         LoadPattern worst = patterns.get(0);
         double most = Double.NEGATIVE_INFINITY;
         double needed = 0;
-        for (LoadPattern pattern : patterns) {
-            Work.poll();
-            if (pattern.demands().total().si() > 0) {
-                double head = solver.solve(pattern.demands(), Closing.neediestValve(Ratio.of(1)))
-                        .head()
-                        .metres();
-                double share = shareFor(set, design, pattern.demands().total().si(), head);
-                if (share > most) {
-                    most = share;
-                    worst = pattern;
-                    needed = head;
+        try (Steps steps = Work.steps("minimum head over patterns of load", patterns.size())) {
+            for (LoadPattern pattern : patterns) {
+                steps.next();
+                if (pattern.demands().total().si() > 0) {
+                    double head = solver.solve(pattern.demands(), Closing.neediestValve(Ratio.of(1)))
+                            .head()
+                            .metres();
+                    double share =
+                            shareFor(set, design, pattern.demands().total().si(), head);
+                    if (share > most) {
+                        most = share;
+                        worst = pattern;
+                        needed = head;
+                    }
                 }
             }
         }
