@@ -5,7 +5,9 @@ import headrace.data.TableFile;
 import headrace.kernel.headless.RunInput;
 import headrace.kernel.headless.RunParameters;
 import headrace.kernel.headless.RunProblem;
+import headrace.kernel.headless.TerminalView;
 import headrace.kernel.headless.classroom.Grading;
+import headrace.kernel.headless.classroom.Rounds;
 import headrace.problem.Place;
 import headrace.problem.Refusal;
 import headrace.report.Block;
@@ -23,10 +25,10 @@ final class GradeRun {
     private static final String NAME = "grades.csv";
     private static final int COLUMNS = 118;
 
-    private final PrintWriter out;
+    private final TerminalView out;
     private final PrintWriter err;
 
-    GradeRun(PrintWriter out, PrintWriter err) {
+    GradeRun(TerminalView out, PrintWriter err) {
         this.out = out;
         this.err = err;
     }
@@ -40,18 +42,21 @@ final class GradeRun {
     int run(List<Path> files, RunParameters parameters, Duration most, Path folder) {
         List<Grading> all = new ArrayList<>();
         int bad = 0;
-        for (Path file : files) {
+        Rounds rounds = new Rounds(out, "notebook", files.size());
+        for (int i = 0; i < files.size(); i++) {
+            rounds.begin(i + 1);
             try {
-                Grading grading = Grading.of(RunInput.read(file), parameters, most, ExerciseSessions::of);
+                Grading grading = Grading.of(RunInput.read(files.get(i)), parameters, most, ExerciseSessions::of);
                 all.add(grading);
-                out.println(grading.summary());
-                out.flush();
+                out.say(grading.summary());
             } catch (Refusal refusal) {
                 bad++;
+                out.freshLine();
                 err.println(refusal.getMessage());
                 err.flush();
             }
         }
+        rounds.end();
         if (!all.isEmpty()) {
             tell(Grading.table(all), folder == null ? FOLDER : folder);
         }
@@ -59,8 +64,8 @@ final class GradeRun {
     }
 
     private void tell(Table table, Path folder) {
-        out.println();
-        out.println(new Block.TableBlock(table).toText(COLUMNS));
+        out.say("");
+        out.say(new Block.TableBlock(table).toText(COLUMNS));
         Path file = folder.resolve(NAME);
         try {
             Files.createDirectories(folder);
@@ -73,8 +78,7 @@ final class GradeRun {
                     .at(Place.of(folder.toString()));
         }
         TableFile.write(table, file);
-        out.println();
-        out.println("Table: " + file);
-        out.flush();
+        out.say("");
+        out.say("Table: " + file);
     }
 }

@@ -12,7 +12,6 @@ import headrace.kernel.session.groovy.GroovySession;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -99,8 +98,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         HeadlessRun.Choices choices = choices();
         if (grade) {
-            PrintWriter words = new PrintWriter(standardOutput(), true);
-            return new GradeRun(words, spec.commandLine().getErr())
+            return new GradeRun(terminal(), spec.commandLine().getErr())
                     .run(files, choices.parameters(), choices.most().orElse(Grading.USUAL), output);
         }
         if (files.size() > 1) {
@@ -109,7 +107,7 @@ final class RunCommand implements Callable<Integer> {
         file = files.get(0);
         RunInput input = RunInput.read(file);
         ResultFolder folder = ResultFolder.of(input, Optional.ofNullable(output));
-        TerminalView terminal = new TerminalView(standardOutput(), Boolean.getBoolean("headrace.colour"));
+        TerminalView terminal = terminal();
         Path writes = folder.notebook().toAbsolutePath().getParent();
         try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes, input.language())) {
             HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session, choices);
@@ -121,8 +119,9 @@ final class RunCommand implements Callable<Integer> {
         }
     }
 
-    private static PrintStream standardOutput() {
-        return new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+    private static TerminalView terminal() {
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        return new TerminalView(out, Boolean.getBoolean("headrace.colour"));
     }
 
     private HeadlessRun.Choices choices() {

@@ -2,6 +2,8 @@ package headrace.kernel.cli;
 
 import headrace.kernel.headless.RunInput;
 import headrace.kernel.headless.RunProblem;
+import headrace.kernel.headless.TerminalView;
+import headrace.kernel.headless.classroom.Rounds;
 import headrace.kernel.headless.classroom.Sealing;
 import headrace.kernel.headless.classroom.Sealing.Sealed;
 import headrace.lesson.Seal;
@@ -66,9 +68,15 @@ final class SealCommand implements Callable<Integer> {
         RunInput input = Sealing.read(file);
         Path target = output == null ? file.resolveSibling(input.name() + ENDING) : output;
         requireFree(target);
-        Sealed sealed = Sealing.of(input, seeds, ExerciseSessions::of);
-        write(target, sealed.toJson());
         PrintWriter out = spec.commandLine().getOut();
+        Rounds rounds = new Rounds(new TerminalView(out, Boolean.getBoolean("headrace.colour")), "seed", seeds);
+        Sealed sealed;
+        try {
+            sealed = Sealing.of(input, seeds, ExerciseSessions::of, rounds::begin);
+        } finally {
+            rounds.end();
+        }
+        write(target, sealed.toJson());
         out.println("Sealed: " + String.join(", ", sealed.names())
                 + (seeds == 0 ? "." : ", for the seeds 1 to " + seeds + "."));
         out.println("Sealed means not readable at a glance; it is not secret.");

@@ -9,6 +9,7 @@ import headrace.kernel.display.TerminalLines;
 import headrace.kernel.display.TerminalLines.Tone;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,15 +33,34 @@ public final class TerminalView {
         this(out, coloured, System::nanoTime);
     }
 
+    /**
+     * Makes a view.
+     *
+     * @param out where the text goes
+     * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
+     */
+    public TerminalView(PrintWriter out, boolean coloured) {
+        this(TerminalLines.on(out, coloured), coloured, System::nanoTime);
+    }
+
     TerminalView(PrintStream out, boolean coloured, LongSupplier clock) {
-        lines = TerminalLines.on(out, coloured);
-        terminal = coloured;
+        this(TerminalLines.on(out, coloured), coloured, clock);
+    }
+
+    private TerminalView(TerminalLines lines, boolean terminal, LongSupplier clock) {
+        this.lines = lines;
+        this.terminal = terminal;
         log = new ProgressLog(clock);
     }
 
     /** Says one sentence of the run itself. */
     public void say(String sentence) {
         lines.line(printable(sentence), Tone.PLAIN);
+    }
+
+    /** Begins a line of its own, for what others write to the same place. */
+    public void freshLine() {
+        lines.freshLine();
     }
 
     void heading(String text) {
@@ -76,7 +96,7 @@ public final class TerminalView {
     }
 
     /** Says how far a calculation has come: on a terminal in a line drawn anew, else in a line now and then. */
-    void progress(HowFar far) {
+    public void progress(HowFar far) {
         if (terminal) {
             lines.passing(printable(far.line(USUAL_COLUMNS)), USUAL_COLUMNS);
         } else {
@@ -84,7 +104,8 @@ public final class TerminalView {
         }
     }
 
-    void progressEnded() {
+    /** Takes away what was drawn of how far a calculation has come. */
+    public void progressEnded() {
         lines.freshLine();
         log.ended();
     }

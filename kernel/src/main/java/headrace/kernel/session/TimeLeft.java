@@ -10,7 +10,7 @@ import java.util.Optional;
  * with the clock and is drawn towards each new estimate, halfway within three seconds, so that a step which takes
  * longer than others does not make it jump. These three numbers are our own choice.
  */
-final class TimeLeft {
+public final class TimeLeft {
     private static final double LEAST_SECONDS = 1;
     private static final double LEAST_SHARE = 0.02;
     private static final double HALFWAY_SECONDS = 3;
@@ -26,7 +26,7 @@ final class TimeLeft {
      * @param nanos the time now
      * @param share how far the calculation has come now, from 0 to 1
      */
-    TimeLeft(long nanos, double share) {
+    public TimeLeft(long nanos, double share) {
         begun = nanos;
         from = share;
     }
@@ -37,7 +37,7 @@ final class TimeLeft {
      * @param nanos the time now
      * @param share how far the calculation has come now
      */
-    Optional<Duration> at(long nanos, double share) {
+    public Optional<Duration> at(long nanos, double share) {
         double elapsed = (nanos - begun) / 1e9;
         double gone = share - from;
         if (elapsed < LEAST_SECONDS || gone < LEAST_SHARE) {

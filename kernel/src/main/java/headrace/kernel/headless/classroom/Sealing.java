@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntConsumer;
 
 /**
  * Turns a teacher's notebook with answers in the clear into the students' with sealed ones.
@@ -55,11 +56,23 @@ public final class Sealing {
      * @throws Refusal if a cell fails, if there is no exercise to seal, or if one cannot be sealed
      */
     public static Sealed of(RunInput input, int seeds, Sessions sessions) {
+        return of(input, seeds, sessions, seed -> {});
+    }
+
+    /**
+     * Seals the exercises of a notebook, and tells which seed it begins.
+     *
+     * @param seeds how many seeds get answers of their own, from 1; 0 if the numbers do not vary
+     * @param begun hears of each seed
+     * @throws Refusal if a cell fails, if there is no exercise to seal, or if one cannot be sealed
+     */
+    public static Sealed of(RunInput input, int seeds, Sessions sessions, IntConsumer begun) {
         Sealing sealing = new Sealing(input);
         if (seeds == 0) {
             sealing.run(input, sessions);
         }
         for (int seed = 1; seed <= seeds; seed++) {
+            begun.accept(seed);
             RunParameters own = new RunParameters(Map.of(SEED, String.valueOf(seed)));
             sealing.run(own.in(input), sessions);
         }
