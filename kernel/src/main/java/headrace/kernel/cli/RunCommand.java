@@ -9,10 +9,6 @@ import headrace.kernel.headless.TerminalView;
 import headrace.kernel.headless.classroom.Grading;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -98,7 +94,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         HeadlessRun.Choices choices = choices();
         if (grade) {
-            return new GradeRun(terminal(), spec.commandLine().getErr())
+            return new GradeRun(StandardOutput.view(), spec.commandLine().getErr())
                     .run(files, choices.parameters(), choices.most().orElse(Grading.USUAL), output);
         }
         if (files.size() > 1) {
@@ -107,7 +103,7 @@ final class RunCommand implements Callable<Integer> {
         file = files.get(0);
         RunInput input = RunInput.read(file);
         ResultFolder folder = ResultFolder.of(input, Optional.ofNullable(output));
-        TerminalView terminal = terminal();
+        TerminalView terminal = StandardOutput.view();
         Path writes = folder.notebook().toAbsolutePath().getParent();
         try (Session session = GroovySession.in(file.toAbsolutePath().getParent(), writes, input.language())) {
             HeadlessRun run = new HeadlessRun(input, folder, terminal, Versions.edition(), session, choices);
@@ -117,11 +113,6 @@ final class RunCommand implements Callable<Integer> {
             leave(stopping);
             return code;
         }
-    }
-
-    private static TerminalView terminal() {
-        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
-        return new TerminalView(out, Boolean.getBoolean("headrace.colour"));
     }
 
     private HeadlessRun.Choices choices() {

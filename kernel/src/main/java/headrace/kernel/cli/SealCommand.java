@@ -2,7 +2,6 @@ package headrace.kernel.cli;
 
 import headrace.kernel.headless.RunInput;
 import headrace.kernel.headless.RunProblem;
-import headrace.kernel.headless.TerminalView;
 import headrace.kernel.headless.classroom.Rounds;
 import headrace.kernel.headless.classroom.Sealing;
 import headrace.kernel.headless.classroom.Sealing.Sealed;
@@ -69,7 +68,7 @@ final class SealCommand implements Callable<Integer> {
         Path target = output == null ? file.resolveSibling(input.name() + ENDING) : output;
         requireFree(target);
         PrintWriter out = spec.commandLine().getOut();
-        Rounds rounds = new Rounds(new TerminalView(out, Boolean.getBoolean("headrace.colour")), "seed", seeds);
+        Rounds rounds = new Rounds(StandardOutput.view(), "seed", seeds);
         Sealed sealed;
         try {
             sealed = Sealing.of(input, seeds, ExerciseSessions::of, rounds::begin);

@@ -14,6 +14,11 @@ public final class TerminalLines {
     private static final String ERASE_LINE = "\r\u001b[K";
     private static final String AS_BEFORE = "\u001b[0m";
 
+    /**
+     * So many characters of a line that is drawn anew stay free: a terminal writes {@code ^C} there when it is stopped.
+     */
+    private static final int FREE = 3;
+
     /** A line that is to be erased must not run on into the next one, however narrow the terminal is. */
     private static final String CUT_AT_MARGIN = "\u001b[?7l";
 
@@ -86,7 +91,7 @@ public final class TerminalLines {
      * Draws in one line what will soon be drawn anew; nothing where that is not possible, or if the text is empty.
      *
      * @param text its first line counts
-     * @param columns so many characters at most
+     * @param columns so wide is the terminal
      */
     public void passing(String text, int columns) {
         if (!commands) {
@@ -95,10 +100,15 @@ public final class TerminalLines {
         freshLine();
         String line = text.lines().findFirst().orElse("");
         if (!line.isEmpty()) {
-            out.accept(CUT_AT_MARGIN + line.substring(0, Math.min(columns, line.length())) + WRAP_AT_MARGIN);
+            out.accept(CUT_AT_MARGIN + line.substring(0, Math.min(roomIn(columns), line.length())) + WRAP_AT_MARGIN);
         }
         flush.run();
         passing = !line.isEmpty();
+    }
+
+    /** Returns how many characters of a line that is drawn anew a terminal of so many columns has room for. */
+    public static int roomIn(int columns) {
+        return Math.max(1, columns - FREE);
     }
 
     /** Begins a line of its own, so that what comes next does not stand behind what was printed. */

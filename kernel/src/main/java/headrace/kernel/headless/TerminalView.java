@@ -9,7 +9,6 @@ import headrace.kernel.display.TerminalLines;
 import headrace.kernel.display.TerminalLines.Tone;
 import headrace.kernel.session.Fault;
 import java.io.PrintStream;
-import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,39 +16,26 @@ import java.util.function.LongSupplier;
 
 /** Tells a terminal, or a file in its place, what a run does, cell by cell while it runs. */
 public final class TerminalView {
-    private static final int USUAL_COLUMNS = 79;
-
     private final TerminalLines lines;
     private final boolean terminal;
+    private final int columns;
     private final ProgressLog log;
 
     /**
      * Makes a view.
      *
      * @param out where the text goes
-     * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
+     * @param terminal whether that place is a terminal, with colours and lines that can be drawn anew
+     * @param columns how wide that terminal is
      */
-    public TerminalView(PrintStream out, boolean coloured) {
-        this(out, coloured, System::nanoTime);
+    public TerminalView(PrintStream out, boolean terminal, int columns) {
+        this(out, terminal, columns, System::nanoTime);
     }
 
-    /**
-     * Makes a view.
-     *
-     * @param out where the text goes
-     * @param coloured whether that place is a terminal, with colours and lines that can be drawn anew
-     */
-    public TerminalView(PrintWriter out, boolean coloured) {
-        this(TerminalLines.on(out, coloured), coloured, System::nanoTime);
-    }
-
-    TerminalView(PrintStream out, boolean coloured, LongSupplier clock) {
-        this(TerminalLines.on(out, coloured), coloured, clock);
-    }
-
-    private TerminalView(TerminalLines lines, boolean terminal, LongSupplier clock) {
-        this.lines = lines;
+    TerminalView(PrintStream out, boolean terminal, int columns, LongSupplier clock) {
+        lines = TerminalLines.on(out, terminal);
         this.terminal = terminal;
+        this.columns = columns;
         log = new ProgressLog(clock);
     }
 
@@ -92,13 +78,13 @@ public final class TerminalView {
 
     /** Draws something that will soon be drawn anew, where that is possible. */
     void passing(MimeBundle bundle) {
-        lines.passing(printable(bundle.text()), USUAL_COLUMNS);
+        lines.passing(printable(bundle.text()), columns);
     }
 
     /** Says how far a calculation has come: on a terminal in a line drawn anew, else in a line now and then. */
     public void progress(HowFar far) {
         if (terminal) {
-            lines.passing(printable(far.line(USUAL_COLUMNS)), USUAL_COLUMNS);
+            lines.passing(printable(far.line(TerminalLines.roomIn(columns))), columns);
         } else {
             log.line(far).ifPresent(line -> lines.line(printable(line), Tone.PLAIN));
         }

@@ -76,14 +76,14 @@ final class Screen {
 
     /** Draws in one line what will soon be drawn anew; nothing if that is empty. */
     synchronized void passing(MimeBundle bundle) {
-        lines.passing(safe(bundle.text()), columns - 1);
+        lines.passing(safe(bundle.text()), columns);
     }
 
     /**
      * Draws in one line how far a calculation is, until something else is written; nothing where there is no terminal.
      */
     synchronized void progress(HowFar far) {
-        lines.passing(safe(far.line(columns - 1)), columns - 1);
+        lines.passing(safe(far.line(TerminalLines.roomIn(columns))), columns);
     }
 
     synchronized void failed(Fault fault) {

@@ -321,7 +321,7 @@ class HeadlessRunTest {
     }
 
     private HeadlessRun prepared(RunInput input, Session by, boolean coloured) {
-        TerminalView view = new TerminalView(new PrintStream(printed, true, StandardCharsets.UTF_8), coloured);
+        TerminalView view = new TerminalView(new PrintStream(printed, true, StandardCharsets.UTF_8), coloured, 80);
         return new HeadlessRun(input, ResultFolder.of(input, Optional.of(folder.resolve("out"))), view, EDITION, by);
     }
 

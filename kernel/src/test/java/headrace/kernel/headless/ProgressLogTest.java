@@ -21,7 +21,7 @@ class ProgressLogTest {
 
     private TerminalView view(boolean terminal) {
         PrintStream out = new PrintStream(written, true, StandardCharsets.UTF_8);
-        return new TerminalView(out, terminal, () -> seconds * 1_000_000_000L);
+        return new TerminalView(out, terminal, 60, () -> seconds * 1_000_000_000L);
     }
 
     private void at(long now, TerminalView view, double share, long left) {
@@ -63,7 +63,7 @@ class ProgressLogTest {
         at(0, view, 0.3, 30);
         at(1, view, 0.4, 25);
         view.progressEnded();
-        assertTrue(text().contains("hours of the year: 40 %, about 25 s left [############"), text());
+        assertTrue(text().contains("hours of the year: 40 %, about 25 s left [#####"), text());
         assertFalse(text().contains("\n"), text());
         assertTrue(text().endsWith("\r\u001b[K"), "the line is erased at the end");
     }
@@ -73,5 +73,7 @@ class ProgressLogTest {
         TerminalView view = view(true);
         at(0, view, 0.3, 30);
         assertTrue(text().startsWith("\u001b[?7lhours") && text().endsWith("]\u001b[?7h"), text());
+        assertEquals(
+                57, text().replaceAll("\u001b\\[\\?7[lh]", "").length(), "60 columns, less 3 for the ^C of a stop");
     }
 }

@@ -102,7 +102,7 @@ class RunParametersTest {
     private Ending run(String script, HeadlessRun.Choices choices, ByteArrayOutputStream out) throws IOException {
         Path file = Files.writeString(folder.resolve("a.groovy"), script);
         RunInput input = RunInput.read(file);
-        TerminalView view = new TerminalView(new PrintStream(out, true, StandardCharsets.UTF_8), false);
+        TerminalView view = new TerminalView(new PrintStream(out, true, StandardCharsets.UTF_8), false, 80);
         ResultFolder results = ResultFolder.of(input, Optional.of(folder.resolve("out")));
         Edition edition = new Edition("1", "17", "5", LocalDate.of(2026, 3, 14));
         try (GroovySession session = new GroovySession()) {

@@ -3,8 +3,9 @@ package headrace.kernel.headless.classroom;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import headrace.kernel.headless.TerminalView;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -13,13 +14,15 @@ import org.junit.jupiter.api.Test;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class RoundsTest {
-    private final StringWriter written = new StringWriter();
-    private final TerminalView terminal = new TerminalView(new PrintWriter(written), true);
+    private final ByteArrayOutputStream written = new ByteArrayOutputStream();
+    private final TerminalView terminal =
+            new TerminalView(new PrintStream(written, true, StandardCharsets.UTF_8), true, 80);
     private long seconds;
 
     private List<String> lines() {
-        List<String> lines = new ArrayList<>(
-                List.of(written.toString().replaceAll("\u001b\\[\\?7[lh]", "").split("\r\u001b\\[K")));
+        List<String> lines = new ArrayList<>(List.of(written.toString(StandardCharsets.UTF_8)
+                .replaceAll("\u001b\\[\\?7[lh]", "")
+                .split("\r\u001b\\[K")));
         lines.replaceAll(line -> line.replaceAll(" \\[.*", ""));
         return lines;
     }
@@ -43,6 +46,6 @@ class RoundsTest {
         Rounds rounds = new Rounds(terminal, "notebook", 1);
         rounds.begin(1);
         rounds.end();
-        assertEquals("", written.toString());
+        assertEquals(0, written.size());
     }
 }
