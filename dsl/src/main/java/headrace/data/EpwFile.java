@@ -7,6 +7,7 @@ import headrace.problem.Refusal;
 import headrace.record.Basis;
 import headrace.record.Input;
 import headrace.units.Temperature;
+import headrace.work.Work;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
@@ -64,6 +65,7 @@ final class EpwFile {
                             "Name another file, or save it as CSV with the columns time and outdoor [degC]");
         }
         for (int number = HEAD_LINES + 1; number <= file.lines().size(); number++) {
+            Work.poll();
             if (!file.lines().get(number - 1).isBlank()) {
                 read(Csv.split(file, number, ','));
             }

@@ -1,5 +1,6 @@
 package headrace.numeric;
 
+import headrace.work.Work;
 import java.util.Arrays;
 
 /**
@@ -136,6 +137,7 @@ public final class Quantiles {
     }
 
     private double ordered(int place) {
+        Work.poll();
         int part = Arrays.binarySearch(ends, place + 1);
         if (part < 0) {
             part = -part - 1;

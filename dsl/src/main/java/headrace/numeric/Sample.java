@@ -1,5 +1,6 @@
 package headrace.numeric;
 
+import headrace.work.Work;
 import java.util.Arrays;
 
 /**
@@ -15,6 +16,7 @@ public final class Sample {
 
     /** Keeps a copy of the numbers, which are at least one. */
     public Sample(double[] numbers) {
+        Work.poll();
         values = numbers.clone();
         int low = 0;
         int count = 0;
