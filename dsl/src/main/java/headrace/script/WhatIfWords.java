@@ -4,9 +4,13 @@ import groovy.lang.Closure;
 import groovy.lang.Range;
 import headrace.problem.Refusal;
 import headrace.report.whatif.Control;
+import headrace.report.whatif.Preset;
 import headrace.report.whatif.WhatIf;
 import headrace.units.Quantity;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,11 +20,14 @@ import java.util.function.Function;
 public final class WhatIfWords implements Words {
     private static final String HELP =
             "A calculation that is moved by controls: a range becomes a slider, a list a choice, true or false a"
-                    + " switch. The block takes their values in the same order; its last value is drawn. Up to four.";
+                    + " switch. The block takes their values in the same order; its last value is drawn: a map of results"
+                    + " behind tabs, a list of results side by side. Up to four controls. In Java the function takes the"
+                    + " one value, or all of them as a list.";
     private static final String EXAMPLE = "whatIf(minimumHead: 20.percent..60.percent, flow: 13.m3ph..52.m3ph)"
             + " { m, q -> steadyState(set, quadratic(design, minimumHead: m), q) }";
     private static final String VARIED =
-            "anyName: a range, a list, true or false, or a slider; named as you like, in the order of the block";
+            Word.ANY_NAME + ": a range, a list, true or false, or a slider, in the order of the"
+                    + " block; or a preset, which becomes a button";
     private static final int[] POSITIONS = {41, 11, 5, 3};
 
     @Override
@@ -39,13 +46,31 @@ public final class WhatIfWords implements Words {
         return whatIf(varied, values -> calculation.call(values.toArray()));
     }
 
-    /** Moves a calculation by controls, from Java: the calculation takes the values as a list. */
-    @Word(help = HELP, example = EXAMPLE, choices = VARIED)
-    public static WhatIf whatIf(Map<String, ?> varied, Function<List<Object>, Object> calculation) {
-        int positions = POSITIONS[Math.max(0, Math.min(POSITIONS.length, varied.size()) - 1)];
-        List<Control> controls = new ArrayList<>();
-        varied.forEach((name, over) -> controls.add(control(spoken(name), over, positions)));
-        return WhatIf.of(controls, calculation);
+    private static WhatIf whatIf(Map<String, ?> varied, Function<List<Object>, Object> calculation) {
+        Map<String, Object> moved = new LinkedHashMap<>(varied);
+        moved.values().removeIf(Positions.class::isInstance);
+        int positions = POSITIONS[Math.max(0, Math.min(POSITIONS.length, moved.size()) - 1)];
+        Map<String, Control> controls = new LinkedHashMap<>();
+        moved.forEach((name, over) -> controls.put(name, control(spoken(name), over, positions)));
+        WhatIf whatIf = WhatIf.of(List.copyOf(controls.values()), calculation);
+        List<Preset> presets = new ArrayList<>();
+        varied.forEach((name, over) -> {
+            if (over instanceof Positions named) {
+                presets.add(preset(spoken(name), named, controls));
+            }
+        });
+        return whatIf.withPresets(presets);
+    }
+
+    /** Names positions that a button takes at once. */
+    @Word(
+            help =
+                    "Positions of controls for whatIf, taken at once by a button of that name; a control that is not named"
+                            + " stays where it is.",
+            example = "whatIf(load: 20.percent..100.percent, night: preset(load: 30.percent)) { l -> \"load $l\" }",
+            choices = Word.ANY_NAME + ": a position of the control of that name")
+    public static Positions preset(Map<String, ?> at) {
+        return new Positions(at);
     }
 
     /** Makes a range for a slider. */
@@ -76,6 +101,36 @@ public final class WhatIfWords implements Words {
      * @param start where it begins; null for the middle
      */
     public record Slider(Object from, Object to, int positions, Object start) {}
+
+    /**
+     * Positions that have no controls yet.
+     *
+     * @param at the value of each control that is moved, by its name in the script
+     */
+    public record Positions(Map<String, ?> at) {
+        /** Keeps the positions from changing. */
+        public Positions {
+            at = Collections.unmodifiableMap(new LinkedHashMap<>(at));
+        }
+    }
+
+    private static Preset preset(String name, Positions named, Map<String, Control> controls) {
+        List<String> names = List.copyOf(controls.keySet());
+        Integer[] at = new Integer[names.size()];
+        Arrays.fill(at, Preset.STAYS);
+        named.at().forEach((control, value) -> {
+            int number = names.indexOf(control);
+            if (number < 0) {
+                throw new Refusal(
+                        ScriptProblem.UNKNOWN_CHOICE,
+                        "The preset '" + name + "' of whatIf names '" + control + "'",
+                        "There are the controls " + String.join(", ", names),
+                        "Name one of these, with the position that it takes");
+            }
+            at[number] = controls.get(control).indexOf(value);
+        });
+        return new Preset(name, List.of(at));
+    }
 
     /** Returns a name of a script as it is spoken: {@code minimumHead} is minimum head. */
     private static String spoken(String name) {

@@ -14,6 +14,9 @@ import java.lang.annotation.Target;
 @Target(ElementType.METHOD)
 @Retention(RetentionPolicy.RUNTIME)
 public @interface Word {
+    /** In place of a choice's name: the script names as many as it likes, as it likes. */
+    String ANY_NAME = "anyName";
+
     /** What the word does, with units and limits, in one or two sentences. */
     String help();
 

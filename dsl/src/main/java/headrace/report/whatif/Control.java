@@ -5,7 +5,10 @@ import headrace.units.Numbers;
 import headrace.units.Quantity;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -19,6 +22,9 @@ import java.util.stream.IntStream;
 public record Control(String name, Form form, List<Object> positions, int start) {
     /** The most positions of one control. */
     static final int MOST_POSITIONS = 401;
+
+    /** What counts as an end of a slider, as a share of its length. */
+    private static final double ROUNDING = 1e-9;
 
     /** How a control is moved. */
     public enum Form {
@@ -87,8 +93,26 @@ public record Control(String name, Form form, List<Object> positions, int start)
         return positions.stream().map(Control::label).toList();
     }
 
-    /** Returns this control with no more positions than this, both ends and the start among them. */
-    Control thinned(int most) {
+    /**
+     * Returns the index of the position that a value names: the nearest of a slider's, the same of any other's.
+     *
+     * @throws Refusal with {@code IMPOSSIBLE_CONTROL} if it has no such position
+     */
+    public int indexOf(Object value) {
+        OptionalInt index = form == Form.SLIDER ? nearest(value) : same(value);
+        return index.orElseThrow(() -> new Refusal(
+                WhatIfProblem.IMPOSSIBLE_CONTROL,
+                "Asked to put the control '" + name + "' to " + label(value),
+                form == Form.SLIDER
+                        ? "It goes from " + labels().get(0) + " to " + labels().get(positions.size() - 1)
+                        : "It is one of " + String.join(", ", labels()),
+                "Name a position that it has"));
+    }
+
+    /**
+     * Returns this control with no more positions than this, both ends and, as far as there is room, these among them.
+     */
+    Control thinned(int most, Set<Integer> wanted) {
         if (form != Form.SLIDER || positions.size() <= most) {
             return this;
         }
@@ -97,17 +121,48 @@ public record Control(String name, Form form, List<Object> positions, int start)
                 .map(i -> (int) Math.round((double) i * last / (most - 1)))
                 .boxed()
                 .toList());
-        if (most == 2) {
-            return new Control(name, form, List.of(positions.get(0), positions.get(last)), 2 * start > last ? 1 : 0);
+        for (int each : wanted) {
+            if (!kept.contains(each)) {
+                IntStream.range(1, most - 1)
+                        .boxed()
+                        .filter(i -> !wanted.contains(kept.get(i)))
+                        .min(Comparator.comparingInt(i -> Math.abs(kept.get(i) - each)))
+                        .ifPresent(near -> kept.set(near, each));
+            }
         }
-        if (!kept.contains(start)) {
-            int near = IntStream.range(1, most - 1)
-                    .boxed()
-                    .min((a, b) -> Integer.compare(Math.abs(kept.get(a) - start), Math.abs(kept.get(b) - start)))
-                    .orElse(0);
-            kept.set(near, start);
-        }
-        return new Control(name, form, kept.stream().map(positions::get).toList(), kept.indexOf(start));
+        Collections.sort(kept);
+        Control fewer =
+                new Control(name, form, kept.stream().map(positions::get).toList(), 0);
+        return new Control(name, form, fewer.positions, indexIn(fewer, start));
+    }
+
+    /** Returns where one of this control's positions is found, or the nearest to it, in a thinned one. */
+    int indexIn(Control thinned, int index) {
+        return IntStream.range(0, thinned.positions.size())
+                .boxed()
+                .min(Comparator.comparingInt(i -> Math.abs(positions.indexOf(thinned.positions.get(i)) - index)))
+                .orElse(0);
+    }
+
+    private OptionalInt nearest(Object value) {
+        double low = number(positions.get(0));
+        double high = number(positions.get(positions.size() - 1));
+        boolean alike = value instanceof Quantity<?> quantity && positions.get(0) instanceof Quantity<?> first
+                ? quantity.kind().equals(first.kind())
+                : value instanceof Number && positions.get(0) instanceof Number;
+        double share = alike ? (number(value) - low) / (high - low) : Double.NaN;
+        return share >= -ROUNDING && share <= 1 + ROUNDING
+                ? OptionalInt.of(nearest(share * (positions.size() - 1), positions.size()))
+                : OptionalInt.empty();
+    }
+
+    private OptionalInt same(Object value) {
+        int index = positions.indexOf(value);
+        return index < 0 ? OptionalInt.empty() : OptionalInt.of(index);
+    }
+
+    private static double number(Object value) {
+        return value instanceof Quantity<?> quantity ? quantity.si() : ((Number) value).doubleValue();
     }
 
     private static int nearest(double position, int positions) {

@@ -1,43 +1,101 @@
 package headrace.report.whatif;
 
-import headrace.chart.Chart;
-import headrace.report.Block;
-import headrace.report.Block.ChartBlock;
-import headrace.report.Block.TextBlock;
+import headrace.problem.Refusal;
+import headrace.report.Reports;
 import headrace.report.Shown;
+import java.awt.image.RenderedImage;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /**
  * What is drawn at one position of all controls.
  *
  * @param at the index of the position of each control
- * @param shown what is shown there
+ * @param arrangement how its parts stand
+ * @param parts what is drawn, in order; at least one
  */
-public record Frame(List<Integer> at, Shown shown) {
-    private static final int COLUMNS = 100;
+public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts) {
+    private static final int MOST_IN_A_ROW = 4;
+    private static final int MOST_TABS = 8;
 
-    /** Keeps the positions from changing. */
+    /** How the parts of a frame stand. */
+    public enum Arrangement {
+        /** There is one. */
+        ALONE,
+        /** Side by side, to be compared. */
+        ROW,
+        /** One behind the other, each with its name on a tab. */
+        TABS,
+        /** There is nothing to draw: the one part says why. */
+        REFUSED
+    }
+
+    /** Keeps the positions and parts from changing. */
     public Frame {
         at = List.copyOf(at);
+        parts = List.copyOf(parts);
     }
 
-    /** Returns its first chart. */
-    public Optional<Chart> chart() {
-        return shown.blocks().stream()
-                .filter(ChartBlock.class::isInstance)
-                .map(block -> ((ChartBlock) block).chart())
-                .findFirst();
-    }
-
-    /** Returns what it says beside the chart: verdict, facts, tables and notes. What it rests on is left out. */
-    public String text() {
-        StringBuilder text = new StringBuilder(shown.headingText(COLUMNS));
-        for (Block block : shown.blocks()) {
-            if (!(block instanceof ChartBlock) && !(block instanceof TextBlock)) {
-                text.append("\n\n").append(block.toText(COLUMNS));
-            }
+    /**
+     * Returns what is drawn of a value: a map of results behind tabs, a list of results side by side, anything else
+     * alone.
+     */
+    static Frame of(List<Integer> at, Object value) {
+        if (value instanceof Map<?, ?> named && isDrawn(named.values())) {
+            List<Part> parts = new ArrayList<>();
+            named.forEach((name, each) -> parts.add(part(String.valueOf(name), each)));
+            return several(at, Arrangement.TABS, parts, MOST_TABS);
         }
-        return text.toString();
+        if (value instanceof Collection<?> list && Reports.of(value).isEmpty() && isDrawn(list)) {
+            List<Part> parts = list.stream().map(each -> part("", each)).toList();
+            return several(at, Arrangement.ROW, parts, MOST_IN_A_ROW);
+        }
+        return new Frame(at, Arrangement.ALONE, List.of(part("", value)));
+    }
+
+    /** Returns a frame that says why there is nothing to draw. */
+    static Frame refused(List<Integer> at, Refusal refusal) {
+        Shown said = Shown.line(refusal.getMessage());
+        return new Frame(at, Arrangement.REFUSED, List.of(new Part("", refusal, said)));
+    }
+
+    /** Returns whether another frame has the same parts, so that one can be drawn in the place of the other. */
+    public boolean isLike(Frame other) {
+        return arrangement == other.arrangement && names().equals(other.names());
+    }
+
+    private List<String> names() {
+        return parts.stream().map(Part::name).toList();
+    }
+
+    private static Frame several(List<Integer> at, Arrangement arrangement, List<Part> parts, int most) {
+        if (parts.size() > most) {
+            throw new Refusal(
+                    WhatIfProblem.TOO_MANY_PARTS,
+                    "Asked for a what-if that draws " + parts.size() + " things at once",
+                    "It draws up to " + MOST_IN_A_ROW + " side by side, from a list, and up to " + MOST_TABS
+                            + " behind tabs, from a map",
+                    "Let the block return fewer, or make two what-ifs of it");
+        }
+        return new Frame(at, arrangement, parts);
+    }
+
+    private static Part part(String name, Object value) {
+        return new Part(name, value, Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value))));
+    }
+
+    /** A map or list is taken apart only for what has something to draw: one of numbers stays what it is. */
+    private static boolean isDrawn(Collection<?> values) {
+        return values.stream()
+                .limit(MOST_TABS)
+                .anyMatch(value -> Reports.of(value).isPresent() || isPicture(value));
+    }
+
+    /** A picture, or what a library that is not known here may draw. */
+    private static boolean isPicture(Object value) {
+        return value instanceof RenderedImage
+                || value != null && !value.getClass().getName().matches("(java|javax|groovy|headrace)\\..*");
     }
 }

@@ -1,12 +1,12 @@
 package headrace.report.whatif;
 
 import headrace.problem.Refusal;
-import headrace.report.Reports;
-import headrace.report.Shown;
 import headrace.work.Steps;
 import headrace.work.Work;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -17,8 +17,8 @@ import java.util.stream.IntStream;
  *   <dt>Units
  *   <dd>Those of the controls' positions.
  *   <dt>Limits
- *   <dd>One to four controls. What is computed ahead, for a page without a session, is at most {@value #MOST_FRAMES}
- *       frames; sliders are then thinned, with both ends and the start kept.
+ *   <dd>One to four controls, up to eight presets. What is computed ahead, for a page without a session, is at most
+ *       {@value #MOST_FRAMES} frames; sliders are then thinned, with both ends, the start and what presets name kept.
  *   <dt>Errors
  *   <dd>{@link Refusal} with {@code IMPOSSIBLE_CONTROL}. A refusal at a position is what is shown there.
  *   <dt>Source
@@ -30,12 +30,15 @@ public final class WhatIf {
     public static final int MOST_FRAMES = 125;
 
     private static final int MOST_CONTROLS = 4;
+    private static final int MOST_PRESETS = 8;
 
     private final List<Control> controls;
+    private final List<Preset> presets;
     private final Function<List<Object>, Object> calculation;
 
-    private WhatIf(List<Control> controls, Function<List<Object>, Object> calculation) {
+    private WhatIf(List<Control> controls, List<Preset> presets, Function<List<Object>, Object> calculation) {
         this.controls = controls;
+        this.presets = presets;
         this.calculation = calculation;
     }
 
@@ -53,7 +56,24 @@ public final class WhatIf {
                     "It takes 1 to " + MOST_CONTROLS,
                     "Name what is varied, such as minimumHead: 20.percent..60.percent");
         }
-        return new WhatIf(List.copyOf(controls), calculation);
+        return new WhatIf(List.copyOf(controls), List.of(), calculation);
+    }
+
+    /** Returns this what-if with positions that can be taken at once by their names. */
+    public WhatIf withPresets(List<Preset> named) {
+        if (named.size() > MOST_PRESETS) {
+            throw new Refusal(
+                    WhatIfProblem.IMPOSSIBLE_CONTROL,
+                    "Asked for a what-if with " + named.size() + " presets",
+                    "It takes up to " + MOST_PRESETS,
+                    "Leave out those that a slider reaches as well");
+        }
+        return new WhatIf(controls, List.copyOf(named), calculation);
+    }
+
+    /** Returns the positions that can be taken at once, besides those at which it begins. */
+    public List<Preset> presets() {
+        return presets;
     }
 
     /** Returns what is varied. */
@@ -71,7 +91,11 @@ public final class WhatIf {
         List<Object> values = IntStream.range(0, controls.size())
                 .mapToObj(i -> controls.get(i).positions().get(positions.get(i)))
                 .toList();
-        return new Frame(positions, shown(values));
+        try {
+            return Frame.of(positions, calculation.apply(values));
+        } catch (Refusal refusal) {
+            return Frame.refused(positions, refusal);
+        }
     }
 
     /**
@@ -83,7 +107,9 @@ public final class WhatIf {
         List<Control> fewer = controls;
         for (int most = Control.MOST_POSITIONS; count(fewer) > mostFrames && most > 2; most--) {
             int limit = most - 1;
-            fewer = controls.stream().map(control -> control.thinned(limit)).toList();
+            fewer = IntStream.range(0, controls.size())
+                    .mapToObj(i -> controls.get(i).thinned(limit, named(i)))
+                    .toList();
         }
         if (count(fewer) > mostFrames) {
             throw new Refusal(
@@ -92,7 +118,32 @@ public final class WhatIf {
                     "At most " + mostFrames + " are computed ahead",
                     "Give the choices fewer values, or vary fewer things at once");
         }
-        return new WhatIf(fewer, calculation);
+        return new WhatIf(fewer, moved(fewer), calculation);
+    }
+
+    /** Returns the positions of a control that have a name, in order of what they are worth keeping. */
+    private Set<Integer> named(int control) {
+        Set<Integer> named = new LinkedHashSet<>();
+        named.add(controls.get(control).start());
+        presets.stream()
+                .map(preset -> preset.at().get(control))
+                .filter(at -> at != Preset.STAYS)
+                .forEach(named::add);
+        return named;
+    }
+
+    /** Returns the presets for controls of which positions are gone. */
+    private List<Preset> moved(List<Control> fewer) {
+        List<Preset> moved = new ArrayList<>();
+        for (Preset preset : presets) {
+            List<Integer> at = new ArrayList<>();
+            for (int i = 0; i < fewer.size(); i++) {
+                int before = preset.at().get(i);
+                at.add(before == Preset.STAYS ? before : controls.get(i).indexIn(fewer.get(i), before));
+            }
+            moved.add(new Preset(preset.name(), at));
+        }
+        return moved;
     }
 
     /** Returns the frames of all positions, the last control moving fastest. */
@@ -129,15 +180,6 @@ public final class WhatIf {
             rest /= size;
         }
         return List.of(positions);
-    }
-
-    private Shown shown(List<Object> values) {
-        try {
-            Object value = calculation.apply(values);
-            return Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value)));
-        } catch (Refusal refusal) {
-            return Shown.line(refusal.getMessage());
-        }
     }
 
     private static int count(List<Control> controls) {

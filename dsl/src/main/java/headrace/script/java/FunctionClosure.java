@@ -1,9 +1,10 @@
 package headrace.script.java;
 
 import groovy.lang.Closure;
+import java.util.List;
 import java.util.function.Function;
 
-/** A function of Java where a word takes a block of Groovy. */
+/** A function of Java where a word takes a block of Groovy. It takes the one value, or several as a list. */
 public final class FunctionClosure extends Closure<Object> {
     private static final long serialVersionUID = 1L;
 
@@ -13,7 +14,7 @@ public final class FunctionClosure extends Closure<Object> {
         super(null);
         this.function = function;
         maximumNumberOfParameters = 1;
-        parameterTypes = new Class<?>[] {Object.class};
+        parameterTypes = new Class<?>[] {Object[].class};
     }
 
     /** Returns a function as a block. */
@@ -23,7 +24,7 @@ public final class FunctionClosure extends Closure<Object> {
     }
 
     /** Calls the function. Named as Groovy looks for it. */
-    public Object doCall(Object given) {
-        return function.apply(given);
+    public Object doCall(Object... given) {
+        return function.apply(given.length == 1 ? given[0] : List.of(given));
     }
 }

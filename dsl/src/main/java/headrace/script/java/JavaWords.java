@@ -6,6 +6,7 @@ import groovyjarjarasm.asm.MethodVisitor;
 import groovyjarjarasm.asm.Opcodes;
 import groovyjarjarasm.asm.Type;
 import headrace.script.Vocabulary;
+import headrace.script.Word;
 import headrace.units.Money;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
@@ -38,6 +39,9 @@ public final class JavaWords {
     private static final String AN_OBJECT = "Ljava/lang/Object;";
     private static final String A_TEXT = "Ljava/lang/String;";
 
+    /** So many choices may a word take whose names are the script's: four controls and eight presets. */
+    private static final int MOST_OF_ANY_NAME = 12;
+
     private final ClassWriter out = new ClassWriter(ClassWriter.COMPUTE_MAXS);
     private final Set<String> made = new HashSet<>();
 
@@ -66,6 +70,7 @@ public final class JavaWords {
         Set<String> names = new TreeSet<>();
         Vocabulary.all().words().forEach(word -> names.addAll(word.choiceNames()));
         names.removeAll(choiceNames());
+        names.remove(Word.ANY_NAME);
         return names;
     }
 
@@ -75,16 +80,23 @@ public final class JavaWords {
         Vocabulary.all().words().forEach(word -> names.remove(word.name()));
         Vocabulary.all().unitWords().forEach(each -> names.remove(each.unit().word()));
         names.removeIf(SourceVersion::isKeyword);
+        names.remove(Word.ANY_NAME);
         return names;
     }
 
     private void word(Vocabulary.Entry word, Method method) {
         Class<?>[] types = method.getParameterTypes();
         boolean choices = types.length > 0 && types[0] == Map.class;
-        int most = choices ? word.choices().size() : 0;
+        int most = choices ? mostChoices(word) : 0;
         for (int count = choices ? 1 : 0; count <= most; count++) {
             word(method, count);
         }
+    }
+
+    private static int mostChoices(Vocabulary.Entry word) {
+        return word.choiceNames().contains(Word.ANY_NAME)
+                ? MOST_OF_ANY_NAME
+                : word.choices().size();
     }
 
     /** Writes a word that takes so many choices; exact numbers of them, so that none is taken for an argument. */

@@ -1,14 +1,19 @@
 package headrace.report.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.problem.Problem;
 import headrace.problem.Refusal;
+import headrace.report.Shown;
 import headrace.units.Flow;
 import headrace.units.Ratio;
+import java.awt.image.BufferedImage;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -39,7 +44,7 @@ class WhatIfTest {
                 List.of(HEAD, Control.choice("pump", List.of("a", "b")), Control.onOff("drive", true)),
                 values -> values.toString());
         assertEquals(List.of(2, 0, 1), whatIf.start());
-        assertEquals("[30 %, b, false]", whatIf.at(List.of(1, 1, 0)).shown().title());
+        assertEquals("[30 %, b, false]", text(whatIf.at(List.of(1, 1, 0))));
     }
 
     @Test
@@ -75,7 +80,9 @@ class WhatIfTest {
         WhatIf whatIf = WhatIf.of(List.of(Control.onOff("a", false)), values -> {
             throw new Refusal(WhatIfProblem.IMPOSSIBLE_CONTROL, "Asked", "Possible", "Next");
         });
-        assertTrue(whatIf.at(List.of(1)).text().contains("Possible"));
+        Frame frame = whatIf.at(List.of(1));
+        assertEquals(Frame.Arrangement.REFUSED, frame.arrangement());
+        assertTrue(text(frame).contains("Possible"));
     }
 
     @Test
@@ -85,6 +92,98 @@ class WhatIfTest {
         refused(() -> Control.slider("x", Ratio.percent(3), Ratio.percent(3), 5, Ratio.percent(3)));
         Control many = Control.choice("many", IntStream.range(0, 30).boxed().toList());
         refused(() -> WhatIf.of(List.of(many, many), values -> "").thinned(125));
+    }
+
+    @Test
+    void a_preset_moves_the_controls_that_it_names_and_leaves_the_others_where_they_are() {
+        Preset night = new Preset("night", List.of(4, Preset.STAYS, 0));
+        assertEquals(List.of(4, 7, 0), night.from(List.of(1, 7, 2)));
+    }
+
+    @Test
+    void a_value_names_the_nearest_position_of_a_slider_and_the_same_of_a_choice() {
+        assertEquals(0, HEAD.indexOf(Ratio.percent(20)));
+        assertEquals(1, HEAD.indexOf(Ratio.percent(34)));
+        assertEquals(4, HEAD.indexOf(Ratio.percent(60)));
+        assertEquals(1, Control.choice("pump", List.of("a", "b")).indexOf("b"));
+        assertEquals(1, Control.onOff("on", false).indexOf(true));
+        assertEquals(2, Control.slider("n", 10, 0, 3, 0).indexOf(0));
+        refused(() -> HEAD.indexOf(Ratio.percent(61)));
+        refused(() -> HEAD.indexOf(Flow.cubicMetresPerHour(30)));
+        refused(() -> HEAD.indexOf(30));
+        refused(() -> Control.choice("pump", List.of("a", "b")).indexOf("c"));
+    }
+
+    @Test
+    void thinning_keeps_what_presets_name_as_long_as_there_is_room() {
+        Control fine = Control.slider(
+                "flow", Flow.cubicMetresPerHour(0), Flow.cubicMetresPerHour(100), 101, Flow.cubicMetresPerHour(37));
+        List<Preset> presets = List.of(new Preset("night", List.of(13)), new Preset("day", List.of(88)));
+        for (int most = 5; most <= 100; most++) {
+            WhatIf thin =
+                    WhatIf.of(List.of(fine), values -> "").withPresets(presets).thinned(most);
+            List<Object> left = thin.controls().get(0).positions();
+            assertEquals(most, left.size());
+            assertEquals(
+                    fine.positions().get(13),
+                    left.get(thin.presets().get(0).at().get(0)));
+            assertEquals(
+                    fine.positions().get(88),
+                    left.get(thin.presets().get(1).at().get(0)));
+            assertEquals(fine.positions().get(37), left.get(thin.start().get(0)));
+            assertEquals(left.stream().distinct().count(), left.size());
+        }
+    }
+
+    @Test
+    void a_map_of_results_is_drawn_behind_tabs_and_a_list_of_them_side_by_side() {
+        Frame tabs = frame(Map.of("verdict", Shown.line("passes")));
+        assertEquals(Frame.Arrangement.TABS, tabs.arrangement());
+        assertEquals("verdict", tabs.parts().get(0).name());
+        assertEquals("passes", tabs.parts().get(0).text(100));
+        Frame row = frame(List.of(Shown.line("before"), "text", Shown.line("after")));
+        assertEquals(Frame.Arrangement.ROW, row.arrangement());
+        assertEquals(
+                List.of("before", "text", "after"),
+                row.parts().stream().map(part -> part.text(100)).toList());
+        assertEquals(
+                Frame.Arrangement.ROW,
+                frame(List.of(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)))
+                        .arrangement());
+    }
+
+    @Test
+    void a_map_or_list_of_plain_values_is_drawn_as_it_is() {
+        assertEquals("[1, 2]", text(frame(List.of(1, 2))));
+        assertEquals("{speed=30 %}", text(frame(Map.of("speed", Ratio.percent(30)))));
+        assertEquals(
+                Frame.Arrangement.ALONE,
+                frame(IntStream.range(0, 100_000).boxed().toList()).arrangement());
+    }
+
+    @Test
+    void a_frame_is_drawn_in_the_place_of_one_with_the_same_names() {
+        Frame a = frame(Map.of("verdict", Shown.line("passes")));
+        assertTrue(a.isLike(frame(Map.of("verdict", Shown.line("fails")))));
+        assertFalse(a.isLike(frame(Map.of("year", Shown.line("fails")))));
+        assertFalse(a.isLike(frame(Shown.line("fails"))));
+    }
+
+    @Test
+    void more_than_anyone_could_look_at_is_refused_at_its_position() {
+        List<Shown> five = Collections.nCopies(5, Shown.line("one"));
+        Frame frame = frame(five);
+        assertEquals(Frame.Arrangement.REFUSED, frame.arrangement());
+        assertTrue(text(frame).contains("5 things at once"), text(frame));
+    }
+
+    private static Frame frame(Object value) {
+        return WhatIf.of(List.of(Control.onOff("a", false)), values -> value).at(List.of(0));
+    }
+
+    private static String text(Frame frame) {
+        assertEquals(1, frame.parts().size());
+        return frame.parts().get(0).text(100);
     }
 
     private static void refused(Runnable attempt) {

@@ -8,8 +8,10 @@ import headrace.control.ControlLaw;
 import headrace.curve.Duty;
 import headrace.drive.Motor;
 import headrace.problem.Refusal;
+import headrace.report.whatif.WhatIf;
 import headrace.script.ScriptProblem;
 import headrace.script.Vocabulary;
+import headrace.script.Word;
 import headrace.units.EnergyPrice;
 import headrace.units.Money;
 import headrace.units.Quantity;
@@ -21,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -86,6 +89,9 @@ class JavaWordsTest {
         Set<String> missing = new TreeSet<>();
         for (Vocabulary.Entry word : Vocabulary.all().words()) {
             for (String choice : word.choiceNames()) {
+                if (choice.equals(Word.ANY_NAME)) {
+                    continue;
+                }
                 boolean there = methods(choice).stream().anyMatch(method -> method.getReturnType() == Choice.class);
                 if (!there) {
                     missing.add(choice);
@@ -110,6 +116,19 @@ class JavaWordsTest {
         Motor motor = (Motor) call("motor", call("kW", 5.5), call("ie", 3), call("poles", 4));
         assertEquals(5.5, motor.rated().toKilowatts(), 1e-12);
         assertEquals(new Choice("laws", List.of(1, 2, 3)), call("laws", 1, 2, new Object[] {3}));
+    }
+
+    @Test
+    void a_word_takes_many_choices_where_their_names_are_the_script_s() {
+        Function<Object, Object> shown = String::valueOf;
+        Choice load = new Choice("load", List.of("low", "high"));
+        Choice pump = new Choice("pump", List.of("a", "b"));
+        WhatIf one = (WhatIf) call("whatIf", shown, load);
+        assertEquals("high", one.at(List.of(1)).parts().get(0).text(100));
+        WhatIf two =
+                (WhatIf) call("whatIf", shown, load, pump, new Choice("best", call("preset", new Choice("pump", "b"))));
+        assertEquals("[high, a]", two.at(List.of(1, 0)).parts().get(0).text(100));
+        assertEquals(List.of(1, 1), two.presets().get(0).from(List.of(1, 0)));
     }
 
     @Test

@@ -5,6 +5,7 @@ import headrace.report.Block.ChartBlock;
 import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.report.whatif.Frame;
+import headrace.report.whatif.Part;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -18,7 +19,7 @@ import java.util.function.Function;
  * Turns a value into what is shown of it.
  *
  * <p>A result of a calculation shows its verdict, tables, charts and notes; a list or map of such results shows each in
- * turn; a plot that the script drew with XChart shows itself; anything else shows its text.
+ * turn; a picture that the script drew shows itself; anything else shows its text.
  */
 public final class Display {
     /** As wide as the text of a notebook. */
@@ -37,8 +38,9 @@ public final class Display {
         if (value instanceof WhatIf whatIf) {
             return whatIf(whatIf);
         }
-        if (OwnPlot.is(value)) {
-            return OwnPlot.of(value);
+        Optional<OwnPicture> own = OwnPicture.of(value);
+        if (own.isPresent()) {
+            return own.get().bundle();
         }
         List<Shown> shown = shown(value);
         return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
@@ -51,14 +53,24 @@ public final class Display {
 
     private static MimeBundle whatIf(WhatIf whatIf) {
         Frame begin = whatIf.at(whatIf.start());
-        Shown start = begin.shown();
-        Shown told = new Shown(
-                whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of());
+        List<Drawn> drawn = Drawn.of(begin);
+        List<Shown> shown = new ArrayList<>();
+        shown.add(new Shown(
+                whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of()));
+        for (int i = 0; i < drawn.size(); i++) {
+            Part part = begin.parts().get(i);
+            Shown each =
+                    drawn.get(i).png().isPresent() ? Shown.line(drawn.get(i).text()) : part.shown();
+            shown.add(part.name().isEmpty() ? each : titled(part.name(), each));
+        }
         Map<String, String> forms = new LinkedHashMap<>();
-        forms.put("text/plain", told.toText() + "\n\n" + start.toText());
+        forms.put("text/plain", text(shown));
         forms.put("text/html", WhatIfHtml.of(whatIf, begin));
-        begin.chart().ifPresent(chart -> forms.put("image/svg+xml", svg(chart)));
-        return new MimeBundle(forms, List.of(told, start), Optional.of(new Moving(whatIf, begin)));
+        drawn.stream()
+                .flatMap(part -> part.svg().stream())
+                .findFirst()
+                .ifPresent(svg -> forms.put("image/svg+xml", svg));
+        return new MimeBundle(forms, shown, Optional.of(new Moving(whatIf, begin)));
     }
 
     /** Returns a chart as a picture as wide as the text of a notebook. */
@@ -66,11 +78,13 @@ public final class Display {
         return chart.toSvg(CHART_PIXELS);
     }
 
+    private static String text(List<Shown> shown) {
+        return String.join("\n\n", shown.stream().map(Shown::toText).toList());
+    }
+
     private static MimeBundle bundle(List<Shown> shown) {
         Map<String, String> forms = new LinkedHashMap<>();
-        forms.put(
-                "text/plain",
-                String.join("\n\n", shown.stream().map(Shown::toText).toList()));
+        forms.put("text/plain", text(shown));
         forms.put("text/html", ShownHtml.of(shown));
         shown.stream()
                 .flatMap(each -> each.blocks().stream())

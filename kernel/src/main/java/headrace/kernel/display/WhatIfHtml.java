@@ -2,43 +2,28 @@ package headrace.kernel.display;
 
 import headrace.report.whatif.Control;
 import headrace.report.whatif.Frame;
+import headrace.report.whatif.Preset;
 import headrace.report.whatif.WhatIf;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.zip.GZIPOutputStream;
 
 /**
  * A what-if as a piece of a page that moves by itself: its controls, the frame at which it begins, and all its frames
  * computed ahead, the pictures packed.
  *
- * <p>Without its script it shows where it begins.
+ * <p>Without its script it shows where it begins, all parts one below the other.
  */
 public final class WhatIfHtml {
     /** What the piece is marked with. */
     public static final String MARK = "headrace-whatif";
 
-    /** So many characters of packed pictures at most: a page holds several of these and stays below 2 MB. */
-    private static final int MOST_PACKED = 900_000;
-
-    private static final String STYLE = """
-            <style>
-            .headrace-whatif{font-family:system-ui,sans-serif;line-height:1.4;max-width:64rem}
-            .headrace-whatif .controls{display:grid;grid-template-columns:max-content minmax(10rem,24rem) 1fr;\
-            gap:.3em 1em;align-items:center;margin:.6em 0}
-            .headrace-whatif img{max-width:100%;height:auto;background:#fff}
-            .headrace-whatif pre{overflow-x:auto;font-size:.88em}
-            .headrace-whatif figure{margin:.6em 0}
-            .headrace-whatif .remark{opacity:.75;font-size:.88em}
-            @media print{.headrace-whatif .controls{display:none}}
-            </style>
-            """;
+    private static final String STAYS = "-";
 
     private final StringBuilder out = new StringBuilder();
 
@@ -51,7 +36,16 @@ public final class WhatIfHtml {
 
     /** Returns the script that moves every such piece on a page; the same for all of them. */
     public static String script() {
-        try (InputStream in = WhatIfHtml.class.getResourceAsStream("whatif.js")) {
+        return resource("whatif.js");
+    }
+
+    /** Returns the style of every such piece; its colours are those of the page around it. */
+    public static String style() {
+        return resource("whatif.css");
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = WhatIfHtml.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -59,21 +53,41 @@ public final class WhatIfHtml {
     }
 
     private static String piece(WhatIf whole, Frame begin) {
-        Packed packed = Packed.of(whole, begin);
+        FramesAhead ahead = FramesAhead.of(whole, begin);
         WhatIfHtml html = new WhatIfHtml();
-        html.out.append("<div class=\"").append(MARK).append("\">\n").append(STYLE);
-        html.out.append("<div class=\"controls\">\n");
-        packed.whatIf.controls().forEach(html::control);
-        html.out.append("</div>\n");
+        html.out.append("<div class=\"").append(MARK).append("\">\n");
+        html.out.append("<style>\n").append(style()).append("</style>\n");
+        html.controls(ahead.whatIf());
         html.begin(begin);
-        packed.frames.forEach(html.out::append);
-        if (packed.whatIf != whole) {
+        ahead.frames().forEach(html.out::append);
+        if (!ahead.whatIf().controls().equals(whole.controls())) {
             html.out
                     .append("<p class=\"remark\">Computed ahead at ")
-                    .append(packed.frames.size())
+                    .append(ahead.frames().size())
                     .append(" positions; a running session has them all.</p>\n");
         }
         return html.out.append("</div>").toString();
+    }
+
+    private void controls(WhatIf whatIf) {
+        out.append("<div class=\"controls\">\n");
+        whatIf.controls().forEach(this::control);
+        out.append("</div>\n<div class=\"presets\">\n");
+        preset("Back to the start", whatIf.start());
+        for (Preset preset : whatIf.presets()) {
+            preset(preset.label(), preset.at());
+        }
+        out.append("</div>\n");
+    }
+
+    private void preset(String name, List<Integer> at) {
+        out.append("<button type=\"button\" data-at=\"")
+                .append(at.stream()
+                        .map(each -> each == Preset.STAYS ? STAYS : each.toString())
+                        .collect(Collectors.joining(" ")))
+                .append("\">")
+                .append(Html.escape(name))
+                .append("</button>\n");
     }
 
     private void control(Control control) {
@@ -107,76 +121,34 @@ public final class WhatIfHtml {
                 .append("</output>\n");
     }
 
-    private void begin(Frame start) {
-        start.chart()
-                .ifPresent(chart -> out.append("<figure><img alt=\"")
-                        .append(Html.escape(chart.altText()))
-                        .append("\" src=\"data:image/svg+xml;base64,")
-                        .append(base64(Display.svg(chart).getBytes(StandardCharsets.UTF_8)))
-                        .append("\"/></figure>\n"));
-        out.append("<pre class=\"said\">").append(Html.escape(start.text())).append("</pre>\n");
+    private void begin(Frame frame) {
+        out.append("<div class=\"drawn\" data-as=\"").append(as(frame)).append("\">\n");
+        Drawn.of(frame).forEach(this::part);
+        out.append("</div>\n");
     }
 
-    private static String base64(byte[] bytes) {
-        return Base64.getEncoder().encodeToString(bytes);
+    private void part(Drawn part) {
+        out.append("<section class=\"part\">");
+        if (!part.name().isEmpty()) {
+            out.append("<p class=\"name\">").append(Html.escape(part.name())).append("</p>");
+        }
+        part.svg().ifPresent(svg -> picture(part.alt(), "image/svg+xml", svg.getBytes(StandardCharsets.UTF_8)));
+        part.png().ifPresent(png -> picture(part.alt(), "image/png", png));
+        out.append("<pre class=\"said\">").append(Html.escape(part.text())).append("</pre></section>\n");
     }
 
-    /** So many frames, packed, as fit. */
-    private record Packed(WhatIf whatIf, List<String> frames) {
-        /** Takes as many frames as fit if all are like the first one, and half as many until they really fit. */
-        static Packed of(WhatIf whole, Frame begin) {
-            int alike = MOST_PACKED / packed(begin).length();
-            int most = Math.min(WhatIf.MOST_FRAMES, Math.max(fewest(whole), alike));
-            WhatIf fewer = whole.thinned(most);
-            List<String> frames = packed(fewer);
-            while (frames.stream().mapToInt(String::length).sum() > MOST_PACKED && frames.size() > 2) {
-                most = frames.size() / 2;
-                WhatIf next = fewer.thinned(Math.max(2, most));
-                if (next.controls().equals(fewer.controls())) {
-                    break;
-                }
-                fewer = next;
-                frames = packed(fewer);
-            }
-            return new Packed(fewer.controls().equals(whole.controls()) ? whole : fewer, frames);
-        }
+    private void picture(String alt, String type, byte[] bytes) {
+        out.append("<figure><img alt=\"")
+                .append(Html.escape(alt))
+                .append("\" src=\"data:")
+                .append(type)
+                .append(";base64,")
+                .append(Base64.getEncoder().encodeToString(bytes))
+                .append("\"/></figure>");
+    }
 
-        private static List<String> packed(WhatIf whatIf) {
-            List<String> frames = new ArrayList<>();
-            for (Frame frame : whatIf.frames()) {
-                frames.add(packed(frame));
-            }
-            return frames;
-        }
-
-        /** Returns how many frames are left when every slider has its two ends only. */
-        private static int fewest(WhatIf whole) {
-            return whole.controls().stream()
-                    .mapToInt(control -> control.form() == Control.Form.SLIDER
-                            ? 2
-                            : control.positions().size())
-                    .reduce(1, Math::multiplyExact);
-        }
-
-        private static String packed(Frame frame) {
-            String at = frame.at().stream().map(String::valueOf).collect(Collectors.joining(" "));
-            return "<pre hidden=\"hidden\" data-at=\"" + at + "\" data-picture=\""
-                    + frame.chart()
-                            .map(chart -> base64(zipped(Display.svg(chart))))
-                            .orElse("")
-                    + "\" data-alt=\""
-                    + frame.chart().map(chart -> Html.escape(chart.altText())).orElse("")
-                    + "\">" + Html.escape(frame.text()) + "</pre>\n";
-        }
-
-        private static byte[] zipped(String text) {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            try (GZIPOutputStream zip = new GZIPOutputStream(bytes)) {
-                zip.write(text.getBytes(StandardCharsets.UTF_8));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            return bytes.toByteArray();
-        }
+    /** Returns how the parts of a frame stand, as the script knows it. */
+    static String as(Frame frame) {
+        return frame.arrangement().name().toLowerCase(Locale.ROOT);
     }
 }

@@ -23,22 +23,22 @@ final class Controls {
             state.put("_options_labels", control.labels());
         }
         Widget widget = new Widget(kind(control), state);
-        begin(control, widget);
+        put(control, widget, control.start());
         return widget;
     }
 
-    /** Returns the button that puts all controls back, which stands under them. */
-    static Widget back(String widthOfName) {
-        Widget layout = new Widget(Kind.LAYOUT, Map.of("margin", ".3em 0 .6em " + widthOfName));
-        return new Widget(Kind.BUTTON, Map.of("description", "Back to the start", "layout", layout));
+    /** Returns a button. */
+    static Widget button(String label) {
+        Widget layout = new Widget(Kind.LAYOUT, Map.of("width", "auto"));
+        return new Widget(Kind.BUTTON, Map.of("description", label, "layout", layout));
     }
 
-    /** Puts a control where it begins. */
-    static void begin(Control control, Widget widget) {
+    /** Puts a control to a position. */
+    static void put(Control control, Widget widget, int position) {
         if (control.form() == Control.Form.SWITCH) {
-            widget.change("value", control.start() == 1);
+            widget.change("value", position == 1);
         } else {
-            widget.change("index", control.start());
+            widget.change("index", position);
         }
     }
 

@@ -1,8 +1,7 @@
 package headrace.kernel.widget;
 
-import headrace.kernel.display.Display;
+import headrace.kernel.display.Drawn;
 import headrace.kernel.display.HowFar;
-import headrace.kernel.display.Html;
 import headrace.kernel.display.MimeBundle;
 import headrace.kernel.session.Fault;
 import headrace.kernel.session.Output;
@@ -16,28 +15,38 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 
 /**
- * What is drawn of a what-if: how far a slow calculation is, the picture, and what is said beside it. Each has its
- * place, in which it is drawn anew; so nothing flickers.
+ * What is drawn of a what-if: the parts of its frame, what the calculation prints and shows on its way, or in place of
+ * all that why there is nothing to draw. Each has its place, in which it is drawn anew; so nothing flickers.
  */
 final class Drawing {
     private static final int MOST_PRINTED = 20_000;
+    private static final String SHOWN = "flex";
+    private static final String HIDDEN = "none";
 
     private final Supplier<Session> session;
-    private final Widget aside = html("");
-    private final Widget picture;
-    private final Widget said;
+    private final Bar progress = new Bar();
+    private final Widget trouble = Texts.html("");
+    private final Widget place;
+    private final Widget layoutOfPlace;
+    private final Widget aside = Texts.html("");
+    private Parts parts;
 
     /** Creates the drawing of this frame; the session draws others. */
     Drawing(Frame begin, Supplier<Session> session) {
         this.session = session;
-        Drawn first = Drawn.of(begin, "");
-        picture = html(first.picture());
-        said = html(first.said());
+        parts = Parts.of(begin);
+        layoutOfPlace = new Widget(Kind.LAYOUT, Map.of("width", "100%", "display", SHOWN));
+        place = new Widget(Kind.COLUMN, Map.of("children", List.of(parts.root()), "layout", layoutOfPlace));
     }
 
     /** Returns its places, from top to bottom. */
     List<Widget> widgets() {
-        return List.of(aside, picture, said);
+        return List.of(trouble, place, aside);
+    }
+
+    /** Returns the place of how far a slow calculation is. */
+    Bar progress() {
+        return progress;
     }
 
     /**
@@ -47,48 +56,46 @@ final class Drawing {
      */
     boolean draw(WhatIf whatIf, List<Integer> positions) {
         Heard heard = new Heard();
-        AtomicReference<Drawn> drawn = new AtomicReference<>();
-        aside.change("value", "");
-        Optional<Fault> fault =
-                session.get().aside(() -> drawn.set(Drawn.of(whatIf.at(positions), heard.printed())), heard);
-        Drawn now = fault.map(Drawn::of).orElseGet(drawn::get);
-        picture.change("value", now.picture());
-        said.change("value", now.said());
+        AtomicReference<Frame> frame = new AtomicReference<>();
+        Optional<Fault> fault = session.get()
+                .aside(
+                        () -> {
+                            frame.set(whatIf.at(positions));
+                            show(frame.get());
+                        },
+                        heard);
+        fault.ifPresent(failed -> trouble(String.join("\n", failed.lines())));
+        aside.change("value", heard.markup());
         return fault.isEmpty();
     }
 
-    private static Widget html(String value) {
-        return new Widget(Kind.HTML, Map.of("value", value, "layout", new Widget(Kind.LAYOUT, Map.of())));
+    private void show(Frame frame) {
+        if (frame.arrangement() == Frame.Arrangement.REFUSED) {
+            trouble(Drawn.of(frame).get(0).text());
+            return;
+        }
+        if (!parts.show(frame)) {
+            Parts before = parts;
+            parts = Parts.of(frame);
+            place.change("children", List.of(parts.root()));
+            before.root().close();
+        }
+        trouble.change("value", "");
+        layoutOfPlace.change("display", SHOWN);
     }
 
-    /** A frame as markup. */
-    private record Drawn(String picture, String said) {
-        private static final String STYLE =
-                "<style>.headrace-drawn svg{max-width:100%;height:auto;display:block}</style>";
-
-        static Drawn of(Frame frame, String printed) {
-            String picture = frame.chart()
-                    .map(chart -> "<div class=\"headrace-drawn\">" + STYLE + Display.svg(chart) + "</div>")
-                    .orElse("");
-            return new Drawn(picture, text(printed + frame.text()));
-        }
-
-        static Drawn of(Fault fault) {
-            return new Drawn("", text(String.join("\n", fault.lines())));
-        }
-
-        static String text(String text) {
-            return "<pre style=\"overflow-x:auto;font-size:.88em;line-height:1.4;margin:.4em 0\">" + Html.escape(text)
-                    + "</pre>";
-        }
+    private void trouble(String text) {
+        layoutOfPlace.change("display", HIDDEN);
+        trouble.change("value", Texts.said(text));
     }
 
-    /** Shows how far the calculation is, and keeps what it prints for the drawing. */
+    /** Shows how far the calculation is, and keeps what it prints and shows. */
     private final class Heard implements Output {
         private final StringBuilder printed = new StringBuilder();
+        private String shown = "";
 
-        synchronized String printed() {
-            return printed.toString();
+        synchronized String markup() {
+            return shown + (printed.isEmpty() ? "" : Texts.said(printed.toString()));
         }
 
         @Override
@@ -102,9 +109,9 @@ final class Drawing {
         }
 
         @Override
-        public void show(MimeBundle bundle, Optional<String> id) {
-            String plain = bundle.text().isEmpty() ? "" : Drawn.text(bundle.text());
-            aside.change("value", bundle.forms().getOrDefault("text/html", plain));
+        public synchronized void show(MimeBundle bundle, Optional<String> id) {
+            String plain = bundle.text().isEmpty() ? "" : Texts.said(bundle.text());
+            shown = bundle.forms().getOrDefault("text/html", plain);
         }
 
         @Override
@@ -113,18 +120,18 @@ final class Drawing {
         }
 
         @Override
-        public void clear(boolean wait) {
-            aside.change("value", "");
+        public synchronized void clear(boolean wait) {
+            shown = "";
         }
 
         @Override
         public void progress(HowFar far) {
-            aside.change("value", far.html());
+            progress.show(far);
         }
 
         @Override
         public void progressEnded() {
-            aside.change("value", "");
+            progress.clear();
         }
 
         @Override

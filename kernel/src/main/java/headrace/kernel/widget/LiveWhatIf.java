@@ -4,6 +4,7 @@ import headrace.kernel.display.Moving;
 import headrace.kernel.message.Comm;
 import headrace.kernel.session.Session;
 import headrace.report.whatif.Control;
+import headrace.report.whatif.Preset;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ final class LiveWhatIf {
     private final Drawing drawing;
     private final List<Widget> controls = new ArrayList<>();
     private final Widget root;
-    private final List<Integer> positions;
+    private List<Integer> positions;
     private List<Integer> drawn;
     private volatile Comm.Data newest;
 
@@ -35,14 +36,14 @@ final class LiveWhatIf {
     LiveWhatIf(Moving moving, Supplier<Session> session) {
         whatIf = moving.whatIf();
         drawing = new Drawing(moving.begin(), session);
-        positions = new ArrayList<>(whatIf.start());
-        drawn = List.copyOf(positions);
+        positions = whatIf.start();
+        drawn = positions;
         String width = Controls.widthOfNames(whatIf.controls());
         for (int i = 0; i < positions.size(); i++) {
             controls.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
         }
         List<Widget> parts = new ArrayList<>(controls);
-        parts.add(Controls.back(width).presses(this::begin));
+        parts.add(buttons(width));
         parts.addAll(drawing.widgets());
         root = new Widget(Kind.COLUMN, Map.of("children", parts, "layout", Controls.wide("64rem")));
     }
@@ -52,16 +53,28 @@ final class LiveWhatIf {
         return root;
     }
 
-    private void begin() {
+    /** Returns the row under the controls: a button for each preset, and how far a slow calculation is. */
+    private Widget buttons(String indent) {
+        List<Widget> row = new ArrayList<>();
+        row.add(Controls.button("Back to the start").presses(() -> put(whatIf.start())));
+        for (Preset preset : whatIf.presets()) {
+            row.add(Controls.button(preset.label()).presses(() -> put(preset.from(positions))));
+        }
+        row.addAll(drawing.progress().widgets());
+        Widget layout = new Widget(Kind.LAYOUT, Map.of("margin", ".3em 0 .6em " + indent, "flex_flow", "row wrap"));
+        return new Widget(Kind.ROW, Map.of("children", row, "layout", layout));
+    }
+
+    private void put(List<Integer> there) {
+        positions = there;
         for (int i = 0; i < controls.size(); i++) {
-            positions.set(i, whatIf.start().get(i));
-            Controls.begin(whatIf.controls().get(i), controls.get(i));
+            Controls.put(whatIf.controls().get(i), controls.get(i), there.get(i));
         }
         drawNewest();
     }
 
     private void drawNewest() {
-        List<Integer> now = List.copyOf(positions);
+        List<Integer> now = positions;
         if (!now.equals(drawn)) {
             drawn = drawing.draw(whatIf, now) ? now : List.of();
         }
@@ -84,8 +97,14 @@ final class LiveWhatIf {
         public boolean allows(Map<?, ?> change) {
             Control control = whatIf.controls().get(number);
             OptionalInt position = Controls.position(control, change);
-            position.ifPresent(at -> positions.set(number, at));
+            position.ifPresent(this::take);
             return position.isPresent();
+        }
+
+        private void take(int position) {
+            List<Integer> moved = new ArrayList<>(positions);
+            moved.set(number, position);
+            positions = List.copyOf(moved);
         }
 
         @Override

@@ -34,7 +34,7 @@ final class Widget implements Half {
     private final Map<String, Object> state;
     private Moved moved;
     private Runnable pressed = () -> {};
-    private Consumer<Widget> gone = widget -> {};
+    private volatile Home home;
     private volatile Pair pair;
 
     /** Creates a widget that no front end has yet. */
@@ -55,14 +55,27 @@ final class Widget implements Half {
         return this;
     }
 
-    /** Opens those that it is made of and then itself in every front end, and tells whom it opened. */
-    void open(Comms comms, Consumer<Widget> opened, Consumer<Widget> ended) {
-        parts().filter(part -> part.pair == null).forEach(part -> part.open(comms, opened, ended));
-        gone = ended;
+    /**
+     * Where widgets live while they are open.
+     *
+     * @param comms carry them to every front end
+     * @param opened hears of each that was opened
+     * @param ended hears of each that was closed
+     */
+    record Home(Comms comms, Consumer<Widget> opened, Consumer<Widget> ended) {}
+
+    /** Opens those that it is made of and then itself in every front end. */
+    void open(Home where) {
+        home = where;
+        openParts(parts());
         Written all = written();
-        pair = comms.open(
-                TARGET, Map.of("state", all.state(), "buffer_paths", all.paths()), VERSION, all.buffers(), this);
-        opened.accept(this);
+        pair = where.comms()
+                .open(TARGET, Map.of("state", all.state(), "buffer_paths", all.paths()), VERSION, all.buffers(), this);
+        where.opened().accept(this);
+    }
+
+    private void openParts(Stream<Widget> parts) {
+        parts.filter(part -> part.pair == null).forEach(part -> part.open(home));
     }
 
     /** Closes it and all that it is made of in every front end. */
@@ -70,7 +83,7 @@ final class Widget implements Half {
         Pair closed = pair;
         if (closed != null && closed.isOpen()) {
             closed.close();
-            gone.accept(this);
+            home.ended().accept(this);
             closeParts();
         }
     }
@@ -92,8 +105,11 @@ final class Widget implements Half {
         return state.get(name);
     }
 
-    /** Changes a part of the state, here and in every front end. */
+    /** Changes a part of the state, here and in every front end; what it is newly made of is opened before. */
     void change(String name, Object value) {
+        if (home != null) {
+            openParts(widgets(value));
+        }
         Written change;
         synchronized (this) {
             if (value.equals(state.put(name, value))) {
@@ -130,7 +146,7 @@ final class Widget implements Half {
 
     @Override
     public void ended(Comm.Close message) {
-        gone.accept(this);
+        home.ended().accept(this);
     }
 
     private void update(Pair own, Comm.Data message) {
@@ -158,12 +174,12 @@ final class Widget implements Half {
     }
 
     private synchronized Stream<Widget> parts() {
-        return state.values().stream()
-                .flatMap(value -> value instanceof List<?> several ? several.stream() : Stream.of(value))
+        return state.values().stream().flatMap(Widget::widgets).distinct().toList().stream();
+    }
+
+    private static Stream<Widget> widgets(Object value) {
+        return (value instanceof List<?> several ? several.stream() : Stream.of(value))
                 .filter(Widget.class::isInstance)
-                .map(Widget.class::cast)
-                .distinct()
-                .toList()
-                .stream();
+                .map(Widget.class::cast);
     }
 }

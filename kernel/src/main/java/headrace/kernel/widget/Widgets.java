@@ -54,7 +54,7 @@ public final class Widgets {
             return bundle;
         }
         Widget root = new LiveWhatIf(moving.get(), session).root();
-        root.open(comms, this::opened, this::ended);
+        root.open(new Widget.Home(comms, this::opened, this::ended));
         closeEarlier(root);
         return bundle.with(VIEW, "{\"model_id\": \"" + root.id() + "\", \"version_major\": 2, \"version_minor\": 0}");
     }

@@ -30,8 +30,9 @@ class WidgetsTest {
     /** Keeps where it was drawn, so that the drawings can be counted. */
     private static final String MOVED = """
             drawn = []
+            word = 'seen'
             whatIf(speed: slider(20.percent, 60.percent, positions: 41), liquid: ['water', 'brine'], warm: false) {
-                s, l, w -> drawn << s; println "seen"; "$l at $s, warm $w" }
+                s, l, w -> drawn << s; println word; "$l at $s, warm $w" }
             """;
 
     private Served served;
@@ -62,25 +63,47 @@ class WidgetsTest {
             root = forms(cell).getAsJsonObject(VIEW).get("model_id").getAsString();
         }
 
-        /** Returns the widgets of a kind, by the order in which they stand in the root. */
+        /** Returns the widgets of a kind below the root, from top to bottom. */
         List<String> of(String model) {
             List<String> found = new ArrayList<>();
-            for (JsonElement child : states.get(root).getAsJsonArray("children")) {
-                String id = child.getAsString().replace("IPY_MODEL_", "");
-                if (states.get(id).get("_model_name").getAsString().equals(model)) {
-                    found.add(id);
+            collect(root, model, found);
+            return found;
+        }
+
+        private void collect(String id, String model, List<String> found) {
+            JsonObject state = states.get(id);
+            if (state.get("_model_name").getAsString().equals(model)) {
+                found.add(id);
+            }
+            if (state.has("children")) {
+                for (JsonElement child : state.getAsJsonArray("children")) {
+                    collect(child.getAsString().replace("IPY_MODEL_", ""), model, found);
                 }
             }
-            return found;
         }
 
         String slider() {
             return of("SelectionSliderModel").get(0);
         }
 
-        /** Returns the place of what is said. */
+        /** Returns the place of what is said in place of a drawing. */
+        String trouble() {
+            return of("HTMLModel").get(0);
+        }
+
+        /** Returns the place of the picture, of a part that stands alone. */
+        String picture() {
+            return of("HTMLModel").get(1);
+        }
+
+        /** Returns the place of what is said beside the picture, of a part that stands alone. */
         String said() {
             return of("HTMLModel").get(2);
+        }
+
+        /** Returns the place of what the calculation prints and shows on its way. */
+        String aside() {
+            return of("HTMLModel").get(of("HTMLModel").size() - 1);
         }
     }
 
@@ -173,7 +196,10 @@ class WidgetsTest {
         assertTrue(values(chosen, seen.said()).get(0).contains("brine at 25 %, warm false"), chosen::toString);
         List<Message> ticked = frontEnd.eventsOf(move(seen.of("CheckboxModel").get(0), "value", true));
         assertTrue(values(ticked, seen.said()).get(0).contains("brine at 25 %, warm true"), ticked::toString);
-        assertTrue(values(ticked, seen.said()).get(0).contains("seen\n"), "what the block prints stands there too");
+        assertTrue(values(chosen, seen.aside()).isEmpty(), "what the block prints stands beneath, and is the same");
+        frontEnd.run("word = 'changed'");
+        List<Message> again = frontEnd.eventsOf(move(seen.slider(), "index", 6));
+        assertTrue(values(again, seen.aside()).get(0).contains("changed\n"), again::toString);
     }
 
     @Test
@@ -217,10 +243,10 @@ class WidgetsTest {
                 """);
         frontEnd.run("broken = true");
         List<Message> refused = frontEnd.eventsOf(move(seen.slider(), "index", 8));
-        String sentence = values(refused, seen.said()).get(0);
+        String sentence = values(refused, seen.trouble()).get(0);
         assertTrue(sentence.contains("positios"), sentence);
         List<Message> failed = frontEnd.eventsOf(move(seen.slider(), "index", 10));
-        String fault = values(failed, seen.said()).get(0);
+        String fault = values(failed, seen.trouble()).get(0);
         assertTrue(fault.contains("noSuchName") && fault.contains("Cell 1"), fault);
         List<Message> drawn = frontEnd.eventsOf(move(seen.slider(), "index", 2));
         assertTrue(values(drawn, seen.said()).get(0).contains("at 20 %"), drawn::toString);
@@ -239,7 +265,7 @@ class WidgetsTest {
             Thread.onSpinWait();
         }
         frontEnd.commandReply(frontEnd.command("interrupt_request", Map.of()));
-        String said = values(frontEnd.eventsOf(id), seen.said()).get(0);
+        String said = values(frontEnd.eventsOf(id), seen.trouble()).get(0);
         assertTrue(said.contains("stopped"), said);
         List<Message> next = frontEnd.eventsOf(move(seen.slider(), "index", 0));
         assertTrue(values(next, seen.said()).get(0).contains("at 1"), next::toString);
@@ -295,6 +321,90 @@ class WidgetsTest {
                         .anyMatch(event -> event.content().toString().contains("\"index\":20")
                                 && event.text("comm_id").equals(seen.slider())),
                 events::toString);
+    }
+
+    private List<Message> press(Seen seen, String label) {
+        String button = seen.of("ButtonModel").stream()
+                .filter(id ->
+                        seen.states.get(id).get("description").getAsString().equals(label))
+                .findFirst()
+                .orElseThrow();
+        Map<String, Object> click = Map.of("method", "custom", "content", Map.of("event", "click"));
+        return frontEnd.eventsOf(frontEnd.ask("comm_msg", Map.of("comm_id", button, "data", click)));
+    }
+
+    @Test
+    void a_preset_is_a_button_that_moves_the_controls_it_names_and_no_others() {
+        Seen seen = show("""
+                whatIf(load: slider(0.percent, 100.percent, positions: 11), warm: false,
+                       nightTime: preset(load: 20.percent)) { l, w -> "load $l, warm $w" }
+                """);
+        frontEnd.eventsOf(move(seen.of("CheckboxModel").get(0), "value", true));
+        List<Message> events = press(seen, "Night time");
+        assertTrue(values(events, seen.said()).get(0).contains("load 20 %, warm true"), events::toString);
+        assertEquals("{\"index\":2}", update(events, seen.slider()).toString());
+        assertEquals(List.of(), values(events, seen.of("CheckboxModel").get(0)));
+    }
+
+    /** Returns the last change of a widget's state in these events. */
+    private static JsonObject update(List<Message> events, String id) {
+        return events.stream()
+                .filter(event ->
+                        event.type().equals("comm_msg") && event.text("comm_id").equals(id))
+                .map(event -> event.content().getAsJsonObject("data").getAsJsonObject("state"))
+                .reduce((first, last) -> last)
+                .orElseThrow(() -> new AssertionError(id + " is not changed by " + events));
+    }
+
+    @Test
+    void a_map_stands_behind_tabs_and_the_tab_that_nobody_looks_at_is_drawn_when_it_is_chosen() {
+        Seen seen = show("whatIf(n: 10..20) { n -> [cold: water(n.degC), warm: water((2 * n).degC)] }");
+        String tabs = seen.of("TabModel").get(0);
+        assertEquals("[\"cold\",\"warm\"]", seen.states.get(tabs).get("titles").toString());
+        String cold = seen.of("HTMLModel").get(2);
+        String warm = seen.of("HTMLModel").get(4);
+        assertTrue(seen.states.get(warm).get("value").getAsString().contains("30 °C"), seen.states::toString);
+        List<Message> slid = frontEnd.eventsOf(move(seen.slider(), "index", 2));
+        assertTrue(values(slid, cold).get(0).contains("12 °C"), slid::toString);
+        assertEquals(List.of(), values(slid, warm));
+        List<Message> chosen = frontEnd.eventsOf(move(tabs, "selected_index", 1));
+        assertTrue(values(chosen, warm).get(0).contains("24 °C"), chosen::toString);
+        List<Message> again = frontEnd.eventsOf(move(seen.slider(), "index", 3));
+        assertTrue(values(again, warm).get(0).contains("26 °C"), again::toString);
+        assertEquals(2, frontEnd.eventsOf(move(tabs, "selected_index", 2)).size(), "there is no third tab");
+    }
+
+    @Test
+    void a_list_stands_in_a_row() {
+        Seen seen = show("whatIf(n: 10..20) { n -> [water(n.degC), water((2 * n).degC)] }");
+        String row = seen.of("HBoxModel").get(1);
+        assertEquals(2, seen.states.get(row).getAsJsonArray("children").size());
+        List<Message> slid = frontEnd.eventsOf(move(seen.slider(), "index", 2));
+        assertTrue(values(slid, seen.of("HTMLModel").get(2)).get(0).contains("12 °C"), slid::toString);
+        assertTrue(values(slid, seen.of("HTMLModel").get(4)).get(0).contains("24 °C"), slid::toString);
+    }
+
+    @Test
+    void parts_that_change_take_the_place_of_those_before_which_are_closed() {
+        Seen seen = show("whatIf(n: 1..3) { n -> n < 3 ? water(10.degC) : [water(10.degC), water(20.degC)] }");
+        int before = open();
+        List<Message> events = frontEnd.eventsOf(move(seen.slider(), "index", 2));
+        String place = seen.of("VBoxModel").get(1);
+        String children = update(events, place).getAsJsonArray("children").toString();
+        int told = -1;
+        for (int i = 0; i < events.size(); i++) {
+            if (events.get(i).content().toString().contains(children)) {
+                told = i;
+            }
+        }
+        List<String> opened = events.subList(0, told).stream()
+                .filter(event -> event.type().equals("comm_open"))
+                .map(event -> event.text("comm_id"))
+                .toList();
+        assertTrue(opened.stream().anyMatch(children::contains), "what it is made of is there before it is told");
+        assertTrue(events.stream().anyMatch(event -> event.type().equals("comm_close")), events::toString);
+        frontEnd.eventsOf(move(seen.slider(), "index", 0));
+        assertEquals(before, open(), "nothing is left behind");
     }
 
     @Test

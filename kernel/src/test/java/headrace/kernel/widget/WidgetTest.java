@@ -24,7 +24,7 @@ class WidgetTest {
     }
 
     private Comm.Open opened(Widget widget) {
-        widget.open(comms, each -> {}, each -> {});
+        widget.open(new Widget.Home(comms, each -> {}, each -> {}));
         return (Comm.Open) told.get(told.size() - 1);
     }
 

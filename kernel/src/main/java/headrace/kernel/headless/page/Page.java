@@ -143,7 +143,7 @@ public final class Page {
                         Html.escape(edition.headrace()),
                         MARK,
                         shownTitle,
-                        style(),
+                        moves() ? style() + WhatIfHtml.style() : style(),
                         file,
                         DAY.format(edition.day()),
                         shownTitle,

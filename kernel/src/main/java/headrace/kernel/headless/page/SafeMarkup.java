@@ -24,7 +24,7 @@ import javax.xml.stream.XMLStreamReader;
  */
 final class SafeMarkup {
     private static final Set<String> HTML = words("""
-            a abbr article aside b br caption code col colgroup dd del details div dl dt em figcaption
+            a abbr article aside b br button caption code col colgroup dd del details div dl dt em figcaption
             figure footer h1 h2 h3 h4 h5 h6 header hr i img input ins kbd li mark ol option output p pre
             q s samp section select small span strong sub summary sup table tbody td tfoot th thead time tr u ul var wbr
             """);
@@ -32,7 +32,8 @@ final class SafeMarkup {
     private static final Set<String> EMPTY = words("br col hr img input wbr");
 
     private static final Set<String> HTML_ATTRIBUTES = words("""
-            align alt checked class colspan data-alt data-at data-labels data-picture dir height hidden
+            align alt checked class colspan data-alt data-as data-at data-bitmap data-labels data-name data-picture
+            dir height hidden
             href lang max min open role rowspan scope span src start step style title type value width
             """);
 
@@ -50,7 +51,10 @@ final class SafeMarkup {
     private static final Pattern PACKED = Pattern.compile("[A-Za-z0-9+/=]*");
 
     /** A control that can be moved, but into which nothing can be typed. */
-    private static final Pattern MOVED = Pattern.compile("range|checkbox");
+    private static final Set<String> MOVED = words("range checkbox");
+
+    /** A button that does nothing by itself. */
+    private static final Set<String> PRESSED = words("button");
 
     private static final Pattern STYLE = Pattern.compile("[-\\w#%.,:;()'\"\\s!+*/]*");
 
@@ -156,7 +160,8 @@ final class SafeMarkup {
             skip();
         } else if (name.equals("section") && "basis".equals(reader.getAttributeValue(null, "class"))) {
             copyBasis();
-        } else if (name.equals("input") && !isMoved(reader.getAttributeValue(null, "type"))) {
+        } else if (name.equals("input") && !MOVED.contains(typeOf())
+                || name.equals("button") && !PRESSED.contains(typeOf())) {
             skip();
         } else {
             out.append('<').append(name);
@@ -203,15 +208,16 @@ final class SafeMarkup {
         }
     }
 
-    private static boolean isMoved(String type) {
-        return type != null && MOVED.matcher(type).matches();
+    private String typeOf() {
+        String type = reader.getAttributeValue(null, "type");
+        return type == null ? "" : type;
     }
 
     private static boolean isHarmless(String name, String value) {
         return switch (name) {
             case "href" -> LINK.matcher(value.strip()).matches();
             case "src" -> PICTURE.matcher(value).matches();
-            case "data-picture" -> PACKED.matcher(value).matches();
+            case "data-picture", "data-bitmap" -> PACKED.matcher(value).matches();
             case "style" ->
                 STYLE.matcher(value).matches()
                         && !STYLE_THAT_LOADS.matcher(value).find();

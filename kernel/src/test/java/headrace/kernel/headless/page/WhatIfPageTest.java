@@ -13,9 +13,12 @@ import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.CellOutput;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
+import headrace.report.Shown;
 import headrace.report.whatif.Control;
+import headrace.report.whatif.Preset;
 import headrace.report.whatif.WhatIf;
 import headrace.units.Ratio;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -23,12 +26,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPInputStream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -47,8 +52,9 @@ class WhatIfPageTest {
         String page = page(CHART);
         assertTrue(page.contains("type=\"range\" min=\"0\" step=\"1\" max=\"8\" value=\"3\""), page);
         assertTrue(page.contains("data-labels=\"20 %|25 %|30 %|35 %|40 %|45 %|50 %|55 %|60 %\""), page);
-        Matcher frame =
-                Pattern.compile("data-at=\"(\\d)\" data-picture=\"([^\"]+)\"").matcher(page);
+        Matcher frame = Pattern.compile(
+                        "data-at=\"(\\d)\" data-as=\"alone\"><pre data-name=\"\" data-picture=\"([^\"]+)\"")
+                .matcher(page);
         for (int at = 0; at < 9; at++) {
             assertTrue(frame.find(), "frame " + at);
             assertEquals(at, Integer.parseInt(frame.group(1)));
@@ -71,6 +77,46 @@ class WhatIfPageTest {
     }
 
     @Test
+    void presets_are_buttons_that_know_their_positions() {
+        WhatIf whatIf = WhatIf.of(
+                        List.of(
+                                Control.slider("load", Ratio.percent(20), Ratio.percent(60), 5, Ratio.percent(40)),
+                                Control.onOff("warm", false)),
+                        values -> "at " + values)
+                .withPresets(List.of(new Preset("design day", List.of(4, Preset.STAYS))));
+        String page = page(whatIf);
+        assertTrue(page.contains("<button type=\"button\" data-at=\"2 0\">Back to the start</button>"), page);
+        assertTrue(page.contains("<button type=\"button\" data-at=\"4 -\">Design day</button>"), page);
+    }
+
+    @Test
+    void several_results_stand_one_below_the_other_until_the_script_puts_them_behind_tabs() throws IOException {
+        Shown verdict = Shown.line("passes");
+        WhatIf whatIf = WhatIf.of(List.of(Control.onOff("warm", false)), values -> {
+            Map<String, Object> parts = new LinkedHashMap<>();
+            parts.put("verdict", verdict);
+            parts.put("drawn", new BufferedImage(3, 2, BufferedImage.TYPE_INT_RGB));
+            return parts;
+        });
+        String page = page(whatIf);
+        assertTrue(page.contains("<div class=\"drawn\" data-as=\"tabs\">"), page);
+        assertTrue(page.contains("<p class=\"name\">verdict</p>"), page);
+        Matcher bitmap =
+                Pattern.compile("data-name=\"drawn\" data-bitmap=\"([^\"]+)\"").matcher(page);
+        assertTrue(bitmap.find(), page);
+        BufferedImage image =
+                ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(bitmap.group(1))));
+        assertEquals(3, image.getWidth());
+    }
+
+    @Test
+    void a_button_that_would_send_something_does_not_reach_the_page() {
+        String html = "<div class=\"headrace-whatif\"><button type=\"submit\">a</button><button>b</button></div>";
+        assertFalse(page(new MimeBundle(Map.of("text/plain", "x", "text/html", html)))
+                .contains("<button"));
+    }
+
+    @Test
     void a_page_that_does_not_move_runs_nothing() {
         assertFalse(page(Display.of(Ratio.percent(3))).contains("script"));
     }
@@ -90,7 +136,7 @@ class WhatIfPageTest {
                 List.of(Control.slider("a", 0.0, 1, 41, 0.5), Control.slider("b", 0.0, 1, 41, 0.5)),
                 values -> "at " + values);
         String page = page(many);
-        int frames = page.split("data-at=", -1).length - 1;
+        int frames = page.split("hidden=\"hidden\" data-at=", -1).length - 1;
         assertTrue(frames > 60 && frames <= WhatIf.MOST_FRAMES, frames + " frames");
         assertTrue(page.contains("Computed ahead at " + frames + " positions"), page);
     }

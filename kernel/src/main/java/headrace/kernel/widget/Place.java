@@ -1,0 +1,63 @@
+package headrace.kernel.widget;
+
+import headrace.kernel.display.Drawn;
+import java.util.List;
+import java.util.Map;
+
+/** The place of one part: its picture, and what is said beside it. */
+final class Place {
+    private static final String STYLE = "<style>.headrace-drawn svg{max-width:100%;height:auto;display:block}</style>";
+
+    private final Widget said = Texts.html("");
+    private final Widget root;
+    private Widget picture;
+    private boolean bitmap;
+
+    /** Makes the place of a part that has a share of a row, or one that stands alone. */
+    Place(Drawn part, boolean inRow) {
+        bitmap = part.png().isPresent();
+        picture = empty(bitmap);
+        root = new Widget(
+                Kind.COLUMN,
+                Map.of("children", List.of(picture, said), "layout", inRow ? share() : Controls.wide("100%")));
+        show(part);
+    }
+
+    /** Returns the widget that holds the others. */
+    Widget root() {
+        return root;
+    }
+
+    /** Draws a part, in the picture that is there if that can hold it. */
+    void show(Drawn part) {
+        if (part.png().isPresent() != bitmap) {
+            Widget before = picture;
+            bitmap = !bitmap;
+            picture = empty(bitmap);
+            root.change("children", List.of(picture, said));
+            before.close();
+        }
+        if (bitmap) {
+            part.png().ifPresent(bytes -> picture.change("value", bytes));
+        } else {
+            picture.change("value", part.svg().map(Place::drawn).orElse(""));
+        }
+        said.change("value", Texts.said(part.text()));
+    }
+
+    private static Widget empty(boolean bitmap) {
+        return bitmap ? new Widget(Kind.IMAGE, Map.of("format", "png", "layout", most())) : Texts.html("");
+    }
+
+    private static String drawn(String svg) {
+        return "<div class=\"headrace-drawn\">" + STYLE + svg + "</div>";
+    }
+
+    private static Widget most() {
+        return new Widget(Kind.LAYOUT, Map.of("max_width", "100%", "align_self", "flex-start"));
+    }
+
+    private static Widget share() {
+        return new Widget(Kind.LAYOUT, Map.of("flex", "1 1 24rem", "min_width", "0"));
+    }
+}
