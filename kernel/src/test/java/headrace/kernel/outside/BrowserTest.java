@@ -56,6 +56,7 @@ class BrowserTest {
             runAll();
             complete();
             explain();
+            move();
             interrupt();
             restart();
         }
@@ -89,6 +90,18 @@ class BrowserTest {
         assertTrue(browser.text("document.querySelector('#tooltip').innerText").contains("fit("));
         browser.screenshot(SEEN.resolve("3-shift-tab.png"));
         browser.type(ESCAPE);
+    }
+
+    /** This front end has no widgets: it moves what was computed ahead. */
+    private void move() {
+        newCell("whatIf(share: 20.percent..60.percent, warm: false) { s, w -> \"at $s, warm $w\" }");
+        run();
+        browser.waitUntil(LAST_OUTPUT + ".includes('at 40 %, warm false')");
+        browser.script("const output = [...document.querySelectorAll('.output')].pop();"
+                + "const slider = output.querySelector('input[type=range]'); slider.value = 0;"
+                + "slider.dispatchEvent(new Event('input')); output.querySelector('input[type=checkbox]').click();");
+        browser.waitUntil(LAST_OUTPUT + ".includes('at 20 %, warm true')");
+        browser.screenshot(SEEN.resolve("5-what-if.png"));
     }
 
     private void interrupt() {

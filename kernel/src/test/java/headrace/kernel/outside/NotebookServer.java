@@ -6,27 +6,34 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Debian's notebook server, for one test. */
 final class NotebookServer implements AutoCloseable {
     private final int port = FreePort.next();
     private final Process process;
 
-    /** Starts a server that shows the notebooks below a folder and knows a kernel. */
-    NotebookServer(Path folder, InstalledKernel kernel, Path log) {
+    /**
+     * Starts a server that shows the notebooks below a folder and knows a kernel.
+     *
+     * @param more options of the server's
+     */
+    NotebookServer(Path folder, InstalledKernel kernel, Path log, String... more) {
+        List<String> command = new ArrayList<>(List.of(
+                "/usr/bin/jupyter-notebook",
+                "--allow-root",
+                "--no-browser",
+                "--ip=127.0.0.1",
+                "--port=" + port,
+                "--port-retries=0",
+                "--NotebookApp.token=",
+                "--NotebookApp.password=",
+                "--notebook-dir=" + folder));
+        command.addAll(List.of(more));
         try {
-            ProcessBuilder builder = new ProcessBuilder(
-                            "/usr/bin/jupyter-notebook",
-                            "--allow-root",
-                            "--no-browser",
-                            "--ip=127.0.0.1",
-                            "--port=" + port,
-                            "--port-retries=0",
-                            "--NotebookApp.token=",
-                            "--NotebookApp.password=",
-                            "--notebook-dir=" + folder)
-                    .redirectErrorStream(true)
-                    .redirectOutput(log.toFile());
+            ProcessBuilder builder =
+                    new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log.toFile());
             builder.environment().putAll(kernel.environment());
             process = builder.start();
         } catch (IOException e) {
@@ -41,6 +48,11 @@ final class NotebookServer implements AutoCloseable {
 
     String address(String notebook) {
         return "http://127.0.0.1:" + port + "/notebooks/" + notebook;
+    }
+
+    /** Returns where a file is that was given to the server as a static one. */
+    String staticAddress(String file) {
+        return "http://127.0.0.1:" + port + "/static/" + file;
     }
 
     private boolean answers() {

@@ -39,13 +39,22 @@ public final class Outside {
      * @param file a file or folder of the package's own
      */
     public static void needs(String debian, Path file) {
+        needed(file, "Debian's package " + debian);
+    }
+
+    /** Needs something that a script of ours makes; without it the test skips or fails likewise. */
+    public static void needsMade(String script, Path file) {
+        needed(file, "what kernel/" + script + " makes");
+    }
+
+    private static void needed(Path file, String what) {
         if (Files.exists(file)) {
             return;
         }
         if ("true".equals(System.getenv("CI"))) {
-            fail("This test needs Debian's package " + debian + ", and CI is true");
+            fail("This test needs " + what + ", and CI is true");
         }
-        Assumptions.abort("This test needs Debian's package " + debian);
+        Assumptions.abort("This test needs " + what);
     }
 
     /** Needs a package of Debian that is a module of Python. */
