@@ -72,8 +72,9 @@ public final class CircuitSolver implements ClosingPlace {
      *     otherwise
      */
     public CircuitSolution solve(Demands asked, Closing closing) {
-        CircuitSolution solution = attempt(asked, closing);
+        ask(asked);
         ClosingLaw law = closing.on(this);
+        CircuitSolution solution = attempt(asked, law);
         if (!solution.converged()) {
             solution = searched(asked, law, solution);
         } else if (Math.abs(solver.inverseGain(law, true)) < ALIKE) {
@@ -85,7 +86,10 @@ public final class CircuitSolver implements ClosingPlace {
     /** Returns how the circuit stands, or the best that was found: {@link CircuitSolution#converged} says which. */
     public CircuitSolution attempt(Demands asked, Closing closing) {
         ask(asked);
-        ClosingLaw law = closing.on(this);
+        return attempt(asked, closing.on(this));
+    }
+
+    private CircuitSolution attempt(Demands asked, ClosingLaw law) {
         NetworkSolution found = solver.solve(law);
         return CircuitSolution.of(compiled, asked, demands, found);
     }

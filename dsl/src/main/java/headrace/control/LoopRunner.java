@@ -202,9 +202,11 @@ public final class LoopRunner {
         double ratio = fixed ? fixedSpeed : curve.speedRatioFor(flow, head);
         boolean known = fixed ? curve.covers(flow, ratio) : ratio < Double.POSITIVE_INFINITY;
         if (!known) {
-            // Says by name and number where the law leaves what is known of the pump.
+            // Says by name and number where the law leaves what is known of the pump; at the very end of a curve a
+            // limit of speed may hold yet.
             Demand demand = fixed ? new Demand.FullSpeedOnMains() : new Demand.OfHead(Head.metres(head));
-            SteadyState.met(law, set, Flow.cubicMetresPerSecond(flow), demand);
+            SteadyState met = SteadyState.met(law, set, Flow.cubicMetresPerSecond(flow), demand);
+            ratio = met.point().speed().over(curve.speed()).value();
         }
         return fixed ? Math.max(ratio, least) : Math.min(Math.max(ratio, least), greatest);
     }
