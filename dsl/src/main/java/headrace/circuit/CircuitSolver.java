@@ -74,7 +74,7 @@ public final class CircuitSolver implements ClosingPlace {
     public CircuitSolution solve(Demands asked, Closing closing) {
         ask(asked);
         ClosingLaw law = closing.on(this);
-        CircuitSolution solution = attempt(asked, law);
+        CircuitSolution solution = under(asked, law);
         if (!solution.converged()) {
             solution = searched(asked, law, solution);
         } else if (Math.abs(solver.inverseGain(law, true)) < ALIKE) {
@@ -86,10 +86,10 @@ public final class CircuitSolver implements ClosingPlace {
     /** Returns how the circuit stands, or the best that was found: {@link CircuitSolution#converged} says which. */
     public CircuitSolution attempt(Demands asked, Closing closing) {
         ask(asked);
-        return attempt(asked, closing.on(this));
+        return under(asked, closing.on(this));
     }
 
-    private CircuitSolution attempt(Demands asked, ClosingLaw law) {
+    private CircuitSolution under(Demands asked, ClosingLaw law) {
         NetworkSolution found = solver.solve(law);
         return CircuitSolution.of(compiled, asked, demands, found);
     }

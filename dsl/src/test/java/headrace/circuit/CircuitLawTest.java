@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.circuit.LitreLoop.Loss;
 import headrace.circuit.part.BoosterPump;
 import headrace.circuit.part.LinkLaw;
 import headrace.circuit.part.Part;
@@ -39,13 +40,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CircuitLawTest {
     private static final Liquid WATER = Liquid.water(Temperature.celsius(20));
     private static final double LITRE = 1e-3;
-
-    private record Loss(String name, double metresAtOneLitre) implements Part {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre / (LITRE * LITRE));
-        }
-    }
 
     /** 20 m at 2 L/s, half of it in the terminal. */
     private static final Circuit ONE_LOAD = Circuit.of(

@@ -1,18 +1,18 @@
 package headrace.circuit;
 
+import static headrace.circuit.LitreLoop.litres;
+import static headrace.circuit.LitreLoop.twoBranches;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.circuit.LitreLoop.Loss;
 import headrace.circuit.part.LinkLaw;
 import headrace.circuit.part.Part;
 import headrace.circuit.part.Passage;
-import headrace.circuit.part.SquareLaw;
-import headrace.circuit.part.Throttling;
 import headrace.circuit.solve.LinkState;
 import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
-import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
@@ -26,51 +26,6 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CircuitTest {
     private static final Liquid WATER = Liquid.water(Temperature.celsius(20));
-
-    /** Loses so many metres at 1 L/s, with the square of flow. */
-    private record Loss(String name, double metresAtOneLitre) implements Part {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre * 1e6);
-        }
-    }
-
-    /** A valve whose stroke is its share. */
-    private record Valve(String name, double metresAtOneLitre) implements Throttling {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre * 1e6);
-        }
-
-        @Override
-        public double openingAt(double share) {
-            return share;
-        }
-
-        @Override
-        public double shareAt(double opening) {
-            return opening;
-        }
-    }
-
-    private static Flow litres(double value) {
-        return Flow.litresPerSecond(value);
-    }
-
-    /**
-     * Main 1 m at 1 L/s; near: coil 1 m and valve 1 m, asked for 1 L/s; far: coil 0.5 m and valve 0.5 m, asked for 3.
-     */
-    private static Circuit twoBranches() {
-        return Circuit.of(
-                WATER,
-                "supply",
-                "return",
-                Branch.of("main", "supply", "header", new Loss("main pipe", 1)),
-                Branch.terminal(
-                        "near", "header", "return", litres(1), new Loss("near coil", 1), new Valve("near valve", 1)),
-                Branch.terminal(
-                        "far", "header", "return", litres(3), new Loss("far coil", 0.5), new Valve("far valve", 0.5)));
-    }
 
     @Test
     void each_branch_says_its_flow_its_head_its_opening_and_what_it_misses() {

@@ -1,5 +1,7 @@
 package headrace.circuit.answer;
 
+import static headrace.circuit.LitreLoop.litres;
+import static headrace.circuit.LitreLoop.twoBranches;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,10 +12,8 @@ import headrace.circuit.Circuit;
 import headrace.circuit.CircuitProblem;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
-import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
-import headrace.circuit.part.SquareLaw;
-import headrace.circuit.part.Throttling;
+import headrace.circuit.LitreLoop.Loss;
+import headrace.circuit.LitreLoop.Valve;
 import headrace.circuit.part.coil.EmissionLaw;
 import headrace.circuit.part.pipe.Pipe;
 import headrace.circuit.part.pipe.PipeSeries;
@@ -23,7 +23,6 @@ import headrace.circuit.part.valve.FixedValve;
 import headrace.circuit.part.valve.PressureIndependentValve;
 import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
-import headrace.units.Flow;
 import headrace.units.FlowCoefficient;
 import headrace.units.Head;
 import headrace.units.Length;
@@ -41,48 +40,6 @@ import org.junit.jupiter.api.Test;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CircuitAnswersTest {
     private static final Liquid WATER = Liquid.water(Temperature.celsius(20));
-
-    private record Loss(String name, double metresAtOneLitre) implements Part {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre * 1e6);
-        }
-    }
-
-    /** A valve whose stroke is its share. */
-    private record Valve(String name, double metresAtOneLitre) implements Throttling {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre * 1e6);
-        }
-
-        @Override
-        public double openingAt(double share) {
-            return share;
-        }
-
-        @Override
-        public double shareAt(double opening) {
-            return opening;
-        }
-    }
-
-    private static Flow litres(double value) {
-        return Flow.litresPerSecond(value);
-    }
-
-    /** Main 1 m at 1 L/s; near: coil 1, valve 1, design 1 L/s; far: coil 0.5, valve 0.5, design 3 L/s. */
-    private static Circuit twoBranches() {
-        return Circuit.of(
-                WATER,
-                "supply",
-                "return",
-                Branch.of("main", "supply", "header", new Loss("main pipe", 1)),
-                Branch.terminal(
-                        "near", "header", "return", litres(1), new Loss("near coil", 1), new Valve("near valve", 1)),
-                Branch.terminal(
-                        "far", "header", "return", litres(3), new Loss("far coil", 0.5), new Valve("far valve", 0.5)));
-    }
 
     @Test
     void the_branch_without_excess_head_is_the_index_circuit_and_decides_the_need() {

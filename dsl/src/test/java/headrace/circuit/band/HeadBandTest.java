@@ -1,5 +1,6 @@
 package headrace.circuit.band;
 
+import static headrace.circuit.LitreLoop.litres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -12,9 +13,7 @@ import headrace.circuit.CircuitSolution;
 import headrace.circuit.CircuitSolver;
 import headrace.circuit.Closing;
 import headrace.circuit.Demands;
-import headrace.circuit.part.LinkLaw;
-import headrace.circuit.part.Part;
-import headrace.circuit.part.SquareLaw;
+import headrace.circuit.LitreLoop.Loss;
 import headrace.liquid.Liquid;
 import headrace.problem.Refusal;
 import headrace.units.Flow;
@@ -36,17 +35,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class HeadBandTest {
     private static final Liquid WATER = Liquid.water(Temperature.celsius(12));
-
-    private record Loss(String name, double metresAtOneLitre) implements Part {
-        @Override
-        public LinkLaw in(Liquid liquid) {
-            return new SquareLaw(metresAtOneLitre * 1e6);
-        }
-    }
-
-    private static Flow litres(double value) {
-        return Flow.litresPerSecond(value);
-    }
 
     /** Direct return with side mains: each tap hangs on one of the last few before it. */
     private static Circuit tree(long seed, int terminals) {
