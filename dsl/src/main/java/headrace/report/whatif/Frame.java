@@ -16,7 +16,7 @@ import java.util.Map;
  * @param arrangement how its parts stand
  * @param parts what is drawn, in order; at least one
  */
-public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts) {
+public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> parts) {
     private static final int MOST_IN_A_ROW = 4;
     private static final int MOST_TABS = 8;
 
@@ -44,12 +44,12 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts)
      */
     static Frame of(List<Integer> at, Object value) {
         if (value instanceof Map<?, ?> named && isDrawn(named.values())) {
-            List<Part> parts = new ArrayList<>();
+            List<FramePart> parts = new ArrayList<>();
             named.forEach((name, each) -> parts.add(part(String.valueOf(name), each)));
             return several(at, Arrangement.TABS, parts, MOST_TABS);
         }
         if (value instanceof Collection<?> list && Reports.of(value).isEmpty() && isDrawn(list)) {
-            List<Part> parts = list.stream().map(each -> part("", each)).toList();
+            List<FramePart> parts = list.stream().map(each -> part("", each)).toList();
             return several(at, Arrangement.ROW, parts, MOST_IN_A_ROW);
         }
         return new Frame(at, Arrangement.ALONE, List.of(part("", value)));
@@ -58,7 +58,7 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts)
     /** Returns a frame that says why there is nothing to draw. */
     static Frame refused(List<Integer> at, Refusal refusal) {
         Shown said = Shown.line(refusal.getMessage());
-        return new Frame(at, Arrangement.REFUSED, List.of(new Part("", refusal, said)));
+        return new Frame(at, Arrangement.REFUSED, List.of(new FramePart("", refusal, said)));
     }
 
     /** Returns whether another frame has the same parts, so that one can be drawn in the place of the other. */
@@ -67,10 +67,10 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts)
     }
 
     private List<String> names() {
-        return parts.stream().map(Part::name).toList();
+        return parts.stream().map(FramePart::name).toList();
     }
 
-    private static Frame several(List<Integer> at, Arrangement arrangement, List<Part> parts, int most) {
+    private static Frame several(List<Integer> at, Arrangement arrangement, List<FramePart> parts, int most) {
         if (parts.size() > most) {
             throw new Refusal(
                     WhatIfProblem.TOO_MANY_PARTS,
@@ -82,8 +82,8 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<Part> parts)
         return new Frame(at, arrangement, parts);
     }
 
-    private static Part part(String name, Object value) {
-        return new Part(name, value, Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value))));
+    private static FramePart part(String name, Object value) {
+        return new FramePart(name, value, Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value))));
     }
 
     /** A map or list is taken apart only for what has something to draw: one of numbers stays what it is. */

@@ -5,7 +5,7 @@ import headrace.report.Block.ChartBlock;
 import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.report.whatif.Frame;
-import headrace.report.whatif.Part;
+import headrace.report.whatif.FramePart;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -58,7 +58,7 @@ public final class Display {
         shown.add(new Shown(
                 whatIf.toString(), List.of("Shown where it begins; it moves in a notebook and on a page."), List.of()));
         for (int i = 0; i < drawn.size(); i++) {
-            Part part = begin.parts().get(i);
+            FramePart part = begin.parts().get(i);
             Shown each =
                     drawn.get(i).png().isPresent() ? Shown.line(drawn.get(i).text()) : part.shown();
             shown.add(part.name().isEmpty() ? each : titled(part.name(), each));

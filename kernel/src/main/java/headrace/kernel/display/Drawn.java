@@ -2,7 +2,7 @@ package headrace.kernel.display;
 
 import headrace.chart.Chart;
 import headrace.report.whatif.Frame;
-import headrace.report.whatif.Part;
+import headrace.report.whatif.FramePart;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,7 +37,7 @@ public record Drawn(String name, Optional<String> svg, Optional<byte[]> png, Str
     }
 
     /** Draws one part, its chart of this width. */
-    public static Drawn of(Part part, int pixels) {
+    public static Drawn of(FramePart part, int pixels) {
         Optional<OwnPicture> own = OwnPicture.of(part.value());
         if (own.isPresent()) {
             String text = own.get().text();

@@ -3,7 +3,7 @@ package headrace.kernel.widget;
 import headrace.kernel.display.Drawn;
 import headrace.kernel.message.Comm;
 import headrace.report.whatif.Frame;
-import headrace.report.whatif.Part;
+import headrace.report.whatif.FramePart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +34,7 @@ final class Parts {
                                         "children", roots,
                                         "titles",
                                                 frame.parts().stream()
-                                                        .map(Part::name)
+                                                        .map(FramePart::name)
                                                         .toList(),
                                         "selected_index", chosen))
                         .moves(new Chooses());

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param value the value itself, for a door that draws what has no report
  * @param shown what is shown of it
  */
-public record Part(String name, Object value, Shown shown) {
+public record FramePart(String name, Object value, Shown shown) {
     /** Returns its first chart. */
     public Optional<Chart> chart() {
         return shown.blocks().stream()
