@@ -12,8 +12,9 @@ import java.util.OptionalDouble;
  * @param unit its unit as printed, blank for a plain number
  * @param from where the axis begins; found from what is drawn if absent
  * @param to where the axis ends; found from what is drawn if absent
+ * @param counts whether it counts things, of which there is no half
  */
-public record Axis(String name, String unit, OptionalDouble from, OptionalDouble to) {
+public record Axis(String name, String unit, OptionalDouble from, OptionalDouble to, boolean counts) {
     /** Refuses ends that are not finite or stand in the wrong order. */
     public Axis {
         double begins = from.orElse(0);
@@ -31,17 +32,22 @@ public record Axis(String name, String unit, OptionalDouble from, OptionalDouble
 
     /** Returns an axis whose range is found from what is drawn. */
     public static Axis of(String name, String unit) {
-        return new Axis(name, unit, OptionalDouble.empty(), OptionalDouble.empty());
+        return new Axis(name, unit, OptionalDouble.empty(), OptionalDouble.empty(), false);
+    }
+
+    /** Returns an axis that counts things, such as pumps: its steps are whole. */
+    public static Axis counting(String name) {
+        return new Axis(name, "", OptionalDouble.empty(), OptionalDouble.empty(), true);
     }
 
     /** Returns this axis beginning at a value. */
     public Axis from(double value) {
-        return new Axis(name, unit, OptionalDouble.of(value), to);
+        return new Axis(name, unit, OptionalDouble.of(value), to, counts);
     }
 
     /** Returns this axis ending at a value. */
     public Axis to(double value) {
-        return new Axis(name, unit, from, OptionalDouble.of(value));
+        return new Axis(name, unit, from, OptionalDouble.of(value), counts);
     }
 
     /** Returns the name and the unit, such as {@code Flow in m³/h}. */

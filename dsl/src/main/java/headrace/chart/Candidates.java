@@ -17,6 +17,9 @@ import java.util.List;
 record Candidates(double width, double height, double gap) {
     private static final int STATIONS = 40;
 
+    /** How far a label beyond the end of a line may be moved up or down, in its heights: a frame may end just there. */
+    private static final double BESIDE_ITS_END = 0.6;
+
     /** Returns places beyond the end of a line and on both sides of it, rather towards its end. */
     List<Candidate> beside(Track line) {
         List<Candidate> found = new ArrayList<>();
@@ -24,6 +27,10 @@ record Candidates(double width, double height, double gap) {
         double[] begin = line.at(0);
         double forward = end[2] >= 0 ? 1 : -1;
         found.add(new Candidate(around(end[0] + forward * (gap + width / 2), end[1]), 0));
+        for (double side : new double[] {-1, 1}) {
+            found.add(new Candidate(
+                    around(end[0] + forward * (gap + width / 2), end[1] + side * BESIDE_ITS_END * height), 4));
+        }
         found.add(new Candidate(around(begin[0] - forward * (gap + width / 2), begin[1]), 30));
         for (int i = 0; i <= STATIONS; i++) {
             double share = (double) i / STATIONS;

@@ -197,13 +197,18 @@ final class PanelPlan {
         Typeface face = role == Role.KEY ? Typeface.SEMIBOLD : Typeface.REGULAR;
         double size = role == Role.CONTOUR_LABEL ? 0.9 * style.text() : style.text();
         Lettering lettering = new Lettering(name.text(), face, size, mark.ink().letteringRgb(), 0, 0);
-        boolean setInto = mark instanceof ContourLines || role == Role.KEY && mark instanceof Line;
+        boolean key = role == Role.KEY && mark instanceof Line;
+        boolean setInto = mark instanceof ContourLines || key;
         double aside = BESIDE * size;
         Box own = lettering.box();
         Candidates candidates = new Candidates(own.width() + 2 * aside, own.height(), style.gap());
         List<Candidate> places =
                 setInto ? candidates.setInto(name.track()) : candidates(name.drawn(), name.track(), candidates);
         Optional<Box> found = placer.place(new LabelPlacer.Wish(places, name.track(), setInto, most));
+        if (found.isEmpty() && key) {
+            List<Candidate> beside = candidates.beside(name.track());
+            found = placer.place(new LabelPlacer.Wish(beside, name.track(), false, most));
+        }
         found.ifPresent(box -> {
             letterings.add(lettering.at(box.x() + aside - own.x(), box.y() - own.y()));
             placed.add(new Layout.Text(role, name.text(), box));

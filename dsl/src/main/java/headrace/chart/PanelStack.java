@@ -15,6 +15,9 @@ import java.util.List;
 
 /** The panels of a chart above one another on one axis across, and their common legend. */
 final class PanelStack {
+    /** Said of a line among lines of its look that has room neither for its name nor for a number. */
+    private static final String BARE = " (without a label)";
+
     private final Style style;
     private final Plan.Page page;
     private final Chart chart;
@@ -104,12 +107,11 @@ final class PanelStack {
         int number = 1;
         for (Name name : names) {
             boolean alike = names.stream().filter(name::looksLike).count() > 1 || name.hasTwin();
-            String key = "";
-            if (alike && name.placeKey(number)) {
-                key = Integer.toString(number++);
-            }
-            entries.add(new Entry(
-                    key, name.text(), (surface, box) -> new PanelPainter(style, surface).sample(name.drawn(), box)));
+            boolean keyed = alike && name.placeKey(number);
+            String key = keyed ? Integer.toString(number++) : "";
+            String text = !keyed && name.hasTwin() ? name.text() + BARE : name.text();
+            entries.add(
+                    new Entry(key, text, (surface, box) -> new PanelPainter(style, surface).sample(name.drawn(), box)));
         }
         if (plans.stream().flatMap(plan -> plan.drawn().stream()).anyMatch(PanelStack::isExtended)) {
             entries.add(new Entry("", "dashed: continued beyond the data", this::dashedSample));

@@ -44,6 +44,7 @@ record Ticks(double from, double to, List<Double> values, List<String> labels, i
             to = axis.to().orElse(Math.max(to, from) + around);
         }
         BigDecimal step = step((to - from) / Math.max(1, most));
+        step = axis.counts() ? step.max(BigDecimal.ONE) : step;
         long first = floor(from, step);
         long last = -floor(-to, step);
         if (axis.from().isPresent()) {

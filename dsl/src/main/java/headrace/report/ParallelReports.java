@@ -81,6 +81,15 @@ final class ParallelReports {
         return table.rows(rows);
     }
 
+    /** Pumps of one name that turn at different speeds are told apart by these. */
+    private static String named(PumpBranch own, ParallelPoint point) {
+        boolean alone = point.branches().stream()
+                .map(BranchFlow::branch)
+                .filter(other -> other.running() && other.name().equals(own.name()))
+                .allMatch(other -> other.toString().equals(own.toString()));
+        return alone ? own.name() : own.toString();
+    }
+
     private static Chart chart(ParallelOperation operation) {
         Ruler flow = Ruler.of(Flow.KIND);
         Ruler head = Ruler.of(Head.KIND);
@@ -95,7 +104,7 @@ final class ParallelReports {
                         x -> head.on(own.headerMetres(x * flow.unit().factor())),
                         Span.of(own.curve(), flow),
                         Ink.GREY,
-                        own.name()));
+                        named(own, point)));
                 branch.point()
                         .ifPresent(at -> marks.add(Points.at(
                                         flow.on(at.flow().si()),

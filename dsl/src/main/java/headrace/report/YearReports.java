@@ -21,6 +21,8 @@ import headrace.units.Flow;
 import headrace.units.Ratio;
 import headrace.units.Temperature;
 import headrace.units.Time;
+import headrace.units.Unit;
+import headrace.units.UnitSystem;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -99,16 +101,17 @@ final class YearReports {
 
     static Shown weather(HourlyWeather weather) {
         Temperature coldest = weather.coldest();
+        Unit unit = UnitSystem.current().unitOf(Temperature.KIND);
         return Composed.titled("Weather of a year: " + weather.name())
                 .line(weather.hours() + " hours.")
                 .fact("coldest hour", coldest)
                 .fact("warmest hour", weather.warmest())
                 .chart(sorted(
                         weather.name() + ": hours at or above each outdoor temperature",
-                        Axis.of("Outdoor temperature", "°C"),
+                        Axis.of("Outdoor temperature", unit.symbol()),
                         List.of(duration(
                                         weather.hours(),
-                                        hour -> weather.at(hour).toCelsius())
+                                        hour -> unit.fromSi(weather.at(hour).si()))
                                 .in(Ink.BLUE))))
                 .shown(weather);
     }

@@ -32,7 +32,8 @@ public record Unit(String word, String symbol, double factor, double offset, Lis
         return value * factor + offset;
     }
 
-    double fromSi(double si) {
+    /** Returns an SI value as a number of this unit. */
+    public double fromSi(double si) {
         return (si - offset) / factor;
     }
 

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.chart.Layout.Role;
+import headrace.chart.mark.Ink;
+import headrace.chart.mark.Line;
+import headrace.chart.mark.Mark;
 import headrace.chart.paint.Box;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -95,6 +99,44 @@ class LabelsTest {
             }
         }
         assertTrue(numbered > 0);
+    }
+
+    /** Seven lines of one look in a fan that opens from nothing: in a small panel some have no room for a name. */
+    @ParameterizedTest
+    @ValueSource(ints = {400, 640, 800, 1200, 1600})
+    void of_lines_of_one_look_stand_at_them_or_the_legend_says_which_is_bare(int width) {
+        for (int lines : new int[] {2, 3, 5, 7}) {
+            Layout layout = fan(lines).layout(width);
+            Set<String> standing = layout.texts().stream()
+                    .filter(text -> IN_THE_FRAME.contains(text.role()))
+                    .map(Layout.Text::text)
+                    .collect(Collectors.toSet());
+            String legend = layout.texts().stream()
+                    .filter(text -> text.role() == Role.LEGEND)
+                    .map(Layout.Text::text)
+                    .collect(Collectors.joining("|"));
+            for (int i = 1; i <= lines; i++) {
+                String name = "line of " + i;
+                assertTrue(
+                        standing.contains(name)
+                                || legend.matches(".*\\b\\d+\\|" + name + "\\b.*")
+                                || legend.contains(name + " (without a label)"),
+                        width + ": " + name + " in " + legend);
+            }
+        }
+    }
+
+    private static Chart fan(int lines) {
+        List<Mark> marks = IntStream.rangeClosed(1, lines)
+                .<Mark>mapToObj(i -> Line.through(new double[] {0, 10.0 * i}, new double[] {0, 0.02 * i * i * i})
+                        .in(Ink.VERMILION)
+                        .labelled("line of " + i))
+                .toList();
+        return Chart.titled("A fan")
+                .across(Axis.of("Flow", "m³/h"))
+                .panel(Axis.of("Head", "m"), List.of(Line.through(new double[] {0, 70}, new double[] {20, 10})))
+                .panel(Axis.of("Power", "kW"), marks)
+                .build();
     }
 
     /** Each chart is laid out once for all tests. */

@@ -47,6 +47,16 @@ class TicksTest {
     }
 
     @Test
+    void of_things_that_are_counted_are_whole() {
+        Axis pumps = Axis.counting("Pumps");
+        assertEquals(
+                List.of("0", "1", "2", "3"),
+                Ticks.over(pumps, new Extent(0, 3), 8).labels());
+        assertEquals(
+                List.of("0", "5", "10"), Ticks.over(pumps, new Extent(0, 10), 2).labels());
+    }
+
+    @Test
     void leave_a_power_of_ten_to_the_title_where_numbers_are_huge_or_tiny() {
         Ticks huge = Ticks.over(HEAD, new Extent(0, 2e6), 4);
         assertEquals(List.of("0.0", "0.5", "1.0", "1.5", "2.0"), huge.labels());

@@ -18,10 +18,12 @@ import headrace.data.Column;
 import headrace.data.Table;
 import headrace.report.Caution;
 import headrace.report.Composed;
+import headrace.report.Ruler;
 import headrace.report.Shown;
 import headrace.units.Flow;
 import headrace.units.FlowCoefficient;
 import headrace.units.Head;
+import headrace.units.Length;
 import headrace.units.Numbers;
 import headrace.units.Ratio;
 import headrace.work.Work;
@@ -194,13 +196,26 @@ public final class AnswerReports {
             }
         }
         return Chart.titled("Heads along supply and return")
-                .across(Axis.of(
-                                profile.inMetres() ? "Length of pipe from the pump" : "Mains from the pump",
-                                profile.inMetres() ? "m" : "")
-                        .from(0))
-                .panel(Axis.of("Head above the suction of the pump", "m").from(0), marks)
+                .across(across(profile).from(0))
+                .panel(
+                        Ruler.of(Head.KIND)
+                                .axis("Head above the suction of the pump")
+                                .from(0),
+                        marks)
                 .caption("Between supply and return stands what each branch has; coloured where it is too little.")
                 .build();
+    }
+
+    private static Axis across(HeadProfile profile) {
+        return profile.inMetres()
+                ? Ruler.of(Length.KIND).axis("Length of pipe from the pump")
+                : Axis.counting("Mains from the pump");
+    }
+
+    /** Returns where a junction stands across: in the printed unit of length, or how many mains away. */
+    private static double across(HeadProfile profile, String junction) {
+        double distance = profile.distance(junction);
+        return profile.inMetres() ? Ruler.of(Length.KIND).on(distance) : distance;
     }
 
     /** The main that says which of the two lines it belongs to: the longest of them. */
@@ -226,10 +241,12 @@ public final class AnswerReports {
     /** A branch that serves a load stands upright, wherever it returns. */
     private static Line line(HeadProfile profile, Branch branch) {
         CircuitSolution now = profile.solution();
-        double begins = profile.distance(branch.from());
+        double begins = across(profile, branch.from());
+        Ruler head = Ruler.of(Head.KIND);
         return Line.through(
-                new double[] {begins, branch.isTerminal() ? begins : profile.distance(branch.to())}, new double[] {
-                    now.headAt(branch.from()).metres(), now.headAt(branch.to()).metres()
+                new double[] {begins, branch.isTerminal() ? begins : across(profile, branch.to())}, new double[] {
+                    head.on(now.headAt(branch.from()).si()),
+                    head.on(now.headAt(branch.to()).si())
                 });
     }
 }

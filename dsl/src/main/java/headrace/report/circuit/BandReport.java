@@ -1,6 +1,5 @@
 package headrace.report.circuit;
 
-import headrace.chart.Axis;
 import headrace.chart.Chart;
 import headrace.chart.mark.Area;
 import headrace.chart.mark.Ink;
@@ -19,6 +18,7 @@ import headrace.data.Column;
 import headrace.data.Table;
 import headrace.report.Caution;
 import headrace.report.Composed;
+import headrace.report.Ruler;
 import headrace.report.Shown;
 import headrace.units.Flow;
 import headrace.units.Head;
@@ -91,16 +91,19 @@ public final class BandReport {
 
     private static Chart chart(HeadBand band, List<Mark> laws) {
         List<Mark> marks = new ArrayList<>();
-        double[] flows = values(band, point -> point.flow().toCubicMetresPerHour());
-        double[] least = values(band, point -> point.least().head().metres());
-        double[] greatest = values(band, point -> point.greatest().head().metres());
+        Ruler flow = Ruler.of(Flow.KIND);
+        Ruler head = Ruler.of(Head.KIND);
+        double[] flows = flow.on(values(band, point -> point.flow().si()));
+        double[] least = head.on(values(band, point -> point.least().head().si()));
+        double[] greatest =
+                head.on(values(band, point -> point.greatest().head().si()));
         marks.add(Area.between(flows, least, greatest).in(Ink.SKY).labelled("what the circuit may need"));
         marks.add(Line.through(flows, greatest).in(Ink.GREEN).labelled("greatest need"));
         marks.add(Line.through(flows, least).in(Ink.GREY).labelled("least need"));
         marks.addAll(laws);
         return Chart.titled("Head band")
-                .across(Axis.of("Total flow", "m³/h").from(0))
-                .panel(Axis.of("Head at the pump", "m").from(0), marks)
+                .across(flow.axis("Total flow").from(0))
+                .panel(head.axis("Head at the pump").from(0), marks)
                 .caption(
                         laws.isEmpty()
                                 ? "Every way to share a total flow, each branch up to its demand."
@@ -116,19 +119,27 @@ public final class BandReport {
     private static void law(BandWithLaws with, int i, List<Mark> marks) {
         ControlLaw law = with.laws().get(i);
         Ink ink = INKS.get(i % INKS.size());
-        double most = with.band().demands().total().toCubicMetresPerHour();
+        Ruler flow = Ruler.of(Flow.KIND);
+        Ruler head = Ruler.of(Head.KIND);
+        double most = flow.on(with.band().demands().total().si());
         boolean ofFlow = law.requiredHead(Flow.ZERO).isPresent();
         if (ofFlow) {
-            marks.add(Line.of(q -> law.headAt(Flow.cubicMetresPerHour(q)).metres(), 0, most)
+            marks.add(Line.of(
+                            q -> head.on(law.headAt(Flow.cubicMetresPerSecond(
+                                            q * flow.unit().factor()))
+                                    .si()),
+                            0,
+                            most)
                     .in(ink)
                     .labelled(law.name()));
         }
         List<LoopOperation> runs = with.points().get(i);
         double[] flows = runs.stream()
-                .mapToDouble(run -> run.circuit().flow().toCubicMetresPerHour())
+                .mapToDouble(run -> flow.on(run.circuit().flow().si()))
                 .toArray();
-        double[] heads =
-                runs.stream().mapToDouble(run -> run.circuit().head().metres()).toArray();
+        double[] heads = runs.stream()
+                .mapToDouble(run -> head.on(run.circuit().head().si()))
+                .toArray();
         if (runs.size() > 0) {
             marks.add(Points.at(flows, heads)
                     .in(ink)

@@ -191,7 +191,7 @@ public final class StagingReports {
         return Chart.titled("Pumps that run")
                 .across(Axis.of("Time", "h").from(0))
                 .panel(
-                        Axis.of("Pumps", "").from(0).to(run.staging().plant().installed() + 0.2),
+                        Axis.counting("Pumps").from(0).to(run.staging().plant().installed() + 0.2),
                         Line.through(x, y).broken(Dash.SOLID))
                 .build();
     }
