@@ -114,4 +114,9 @@ public final class CurveBands {
     private double powerGainAt(Flow flow) {
         return curve.map().powerGain(flow.si(), curve.seen().ratio());
     }
+
+    @Override
+    public String toString() {
+        return "confidence bands of " + curve.name();
+    }
 }

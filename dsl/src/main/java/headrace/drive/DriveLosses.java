@@ -128,4 +128,9 @@ public final class DriveLosses {
         double i = point.torque().value();
         return new double[] {1, f, i, f * i, i * i};
     }
+
+    @Override
+    public String toString() {
+        return statement();
+    }
 }

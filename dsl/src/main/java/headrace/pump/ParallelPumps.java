@@ -284,4 +284,10 @@ public final class ParallelPumps {
     private String names() {
         return String.join(", ", branches.stream().map(PumpBranch::name).toList());
     }
+
+    @Override
+    public String toString() {
+        return branches.size() + " pumps in parallel: "
+                + String.join(", ", branches.stream().map(PumpBranch::toString).toList());
+    }
 }

@@ -154,4 +154,10 @@ public final class SeriesPumps {
     private String names() {
         return String.join(", ", curves.stream().map(PumpCurve::name).toList());
     }
+
+    @Override
+    public String toString() {
+        return curves.size() + " pumps in series: "
+                + String.join(", ", curves.stream().map(PumpCurve::name).toList());
+    }
 }

@@ -1,18 +1,28 @@
 package headrace.report;
 
+import headrace.circuit.part.Part;
+import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
+import headrace.control.duty.Fault;
 import headrace.curve.CurvePoint;
 import headrace.curve.ImpellerSizing;
 import headrace.data.Column;
 import headrace.data.Table;
+import headrace.economics.CostItem;
+import headrace.economics.tariff.EnergyRate;
 import headrace.energy.PowerSaving;
 import headrace.energy.RegionHours;
 import headrace.energy.YearSaving;
 import headrace.energy.load.BranchYear;
+import headrace.energy.load.LoadPattern;
 import headrace.operation.OperatingPoint;
 import headrace.problem.Notes;
 import headrace.record.Basis;
 import headrace.record.Traced;
+import headrace.report.circuit.BranchReports;
+import headrace.report.circuit.PatternReports;
+import headrace.report.money.CostReports;
+import headrace.report.plant.DutyReports;
 import headrace.rule.RuleVerdict;
 import headrace.units.Energy;
 import headrace.units.Flow;
@@ -42,7 +52,14 @@ final class ListReports {
                 .or(() -> all(several, RuleVerdict.class, ListReports::verdicts))
                 .or(() -> all(several, PowerSaving.class, ListReports::powerSavings))
                 .or(() -> all(several, YearSaving.class, ListReports::yearSavings))
-                .or(() -> all(several, RegionHours.class, ListReports::regionHours));
+                .or(() -> all(several, RegionHours.class, ListReports::regionHours))
+                .or(() -> all(several, ControlLaw.class, SetReports::controlLaws))
+                .or(() -> all(several, Part.class, BranchReports::list))
+                .or(() -> all(several, LoadPattern.class, PatternReports::patterns))
+                .or(() -> all(several, Fault.class, DutyReports::faults))
+                .or(() -> all(several, CostItem.class, CostReports::items))
+                .or(() -> all(several, EnergyRate.class, CostReports::rates))
+                .or(() -> RecordReports.of(several));
     }
 
     private static <T> Optional<Shown> all(Collection<?> several, Class<T> type, Function<List<T>, Shown> shown) {
@@ -103,7 +120,7 @@ final class ListReports {
         return traced("Part-load rule", verdicts, table, Caution.ESTIMATE);
     }
 
-    private static Shown powerSavings(List<PowerSaving> savings) {
+    static Shown powerSavings(List<PowerSaving> savings) {
         return traced(
                 "Power saved, by basis", savings, powerSavings("Power saved, by basis", savings), Caution.ESTIMATE);
     }
@@ -129,7 +146,7 @@ final class ListReports {
                         .toList());
     }
 
-    private static Shown yearSavings(List<YearSaving> savings) {
+    static Shown yearSavings(List<YearSaving> savings) {
         Table table = Table.of(
                         "Saved in the year at the wire, by basis",
                         Column.text("law"),

@@ -6,6 +6,7 @@ import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
 import headrace.data.Column;
 import headrace.data.Table;
+import headrace.report.circuit.CircuitReports;
 import headrace.units.Flow;
 import headrace.units.Head;
 import headrace.units.Ratio;
@@ -21,6 +22,7 @@ final class LoopReports {
                         "'" + run.law().name() + "' runs the circuit at " + circuit.flow() + " and " + circuit.head())
                 .line(verdict(circuit));
         run.pump().ifPresentOrElse(state -> pump(composed, state), () -> composed.line("The pump stands still."));
+        CircuitReports.schematic(circuit).ifPresent(composed::chart);
         return composed.table(branches(circuit)).shown(run);
     }
 

@@ -24,11 +24,11 @@ final class PlainText {
     }
 
     String of(Shown shown) {
-        List<String> out = new ArrayList<>(heading(shown));
+        List<String> out = new ArrayList<>(shown.isTableAlone() ? List.of() : heading(shown));
         for (Block block : shown.blocks()) {
             List<String> part = of(block);
             if (!part.isEmpty()) {
-                out.add("");
+                out.addAll(out.isEmpty() ? List.of() : List.of(""));
                 out.addAll(part);
             }
         }

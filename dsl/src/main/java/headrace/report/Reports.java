@@ -1,6 +1,7 @@
 package headrace.report;
 
 import headrace.chart.Chart;
+import headrace.circuit.Branch;
 import headrace.circuit.Circuit;
 import headrace.circuit.CircuitSolution;
 import headrace.circuit.SystemCurve;
@@ -10,8 +11,12 @@ import headrace.circuit.answer.HeadNeed;
 import headrace.circuit.answer.HeadProfile;
 import headrace.circuit.answer.ProportionalBalance;
 import headrace.circuit.band.HeadBand;
+import headrace.circuit.part.Part;
+import headrace.circuit.part.coil.CoilHeat;
 import headrace.circuit.part.coil.EmissionLaw;
+import headrace.circuit.part.valve.Authority;
 import headrace.circuit.part.valve.InstalledCharacteristic;
+import headrace.circuit.shape.Tap;
 import headrace.commission.CommissioningSheet;
 import headrace.commission.SiteVerdict;
 import headrace.control.BandWithLaws;
@@ -20,10 +25,13 @@ import headrace.control.LoopOperation;
 import headrace.control.SteadyState;
 import headrace.control.duty.DutyPlan;
 import headrace.control.duty.DutyRecord;
+import headrace.control.duty.Fault;
 import headrace.control.staging.StagedRun;
 import headrace.control.staging.Staging;
 import headrace.curve.CurvePoint;
 import headrace.curve.Droop;
+import headrace.curve.Duty;
+import headrace.curve.ImpellerSizing;
 import headrace.curve.NpshCurve;
 import headrace.curve.PumpCurve;
 import headrace.curve.PumpTest;
@@ -37,21 +45,27 @@ import headrace.drive.Motor;
 import headrace.economics.Appraisal;
 import headrace.economics.Carbon;
 import headrace.economics.CashFlow;
+import headrace.economics.CostItem;
 import headrace.economics.InternalRates;
 import headrace.economics.LawAppraisals;
 import headrace.economics.LifeCycleComparison;
 import headrace.economics.LifeCycleCost;
+import headrace.economics.Realisation;
 import headrace.economics.study.PaybackRange;
 import headrace.economics.tariff.Bill;
+import headrace.economics.tariff.EnergyRate;
 import headrace.economics.tariff.PowerSeries;
 import headrace.economics.tariff.Tariff;
 import headrace.energy.EstimatedYear;
 import headrace.energy.LoadProfile;
+import headrace.energy.PowerSaving;
 import headrace.energy.RegionHours;
 import headrace.energy.StrategyComparison;
+import headrace.energy.YearSaving;
 import headrace.energy.load.BranchYear;
 import headrace.energy.load.HourlyLoad;
 import headrace.energy.load.HourlyWeather;
+import headrace.energy.load.LoadPattern;
 import headrace.energy.load.LoadToFlow;
 import headrace.energy.year.CircuitYear;
 import headrace.energy.year.LawHours;
@@ -59,6 +73,8 @@ import headrace.estimate.ErrorBudget;
 import headrace.estimate.FlowDraws;
 import headrace.estimate.FlowEstimate;
 import headrace.estimate.FlowEstimator;
+import headrace.estimate.PowerMap;
+import headrace.estimate.Reading;
 import headrace.estimate.UncertaintyMap;
 import headrace.estimate.site.AgainstTruth;
 import headrace.estimate.site.Calibration;
@@ -69,6 +85,7 @@ import headrace.operation.OperatingPoint;
 import headrace.operation.ParallelOperation;
 import headrace.operation.SeriesOperation;
 import headrace.operation.limit.DeadHead;
+import headrace.operation.limit.OperatingRegion;
 import headrace.operation.limit.PumpLimits;
 import headrace.operation.suction.Filling;
 import headrace.operation.suction.NpshCheck;
@@ -79,7 +96,10 @@ import headrace.pump.PumpBranch;
 import headrace.pump.PumpSet;
 import headrace.report.circuit.AnswerReports;
 import headrace.report.circuit.BandReport;
+import headrace.report.circuit.BranchReports;
 import headrace.report.circuit.CircuitReports;
+import headrace.report.circuit.PartReports;
+import headrace.report.circuit.PatternReports;
 import headrace.report.lesson.LessonReports;
 import headrace.report.money.AppraisalReports;
 import headrace.report.money.CostReports;
@@ -104,6 +124,7 @@ import headrace.trend.FaultTable;
 import headrace.trend.LoggedLoad;
 import headrace.trend.MapCheck;
 import headrace.trend.MeasuredSaving;
+import headrace.trend.OutdoorYear;
 import headrace.trend.PowerBaseline;
 import headrace.trend.TrendLog;
 import headrace.trend.YearLoad;
@@ -111,7 +132,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** How each main object of a script shows itself. What is not among them shows itself by its own text. */
+/**
+ * How each main object of a script shows itself. What is not among them shows itself by its own text; a record of ours
+ * without one by its parts.
+ */
 public final class Reports {
     private static final List<Report<?>> ALL = List.of(
             new Report<>(Shown.class, shown -> shown),
@@ -128,6 +152,24 @@ public final class Reports {
             new Report<>(LoadToFlow.class, YearReports::way),
             new Report<>(EmissionLaw.class, law -> YearReports.way(LoadToFlow.emission(law))),
             new Report<>(BranchYear.class, YearReports::branches),
+            new Report<>(PowerSaving.class, saving -> ListReports.powerSavings(List.of(saving))),
+            new Report<>(YearSaving.class, saving -> ListReports.yearSavings(List.of(saving))),
+            new Report<>(ImpellerSizing.Sized.class, way -> CurveChoiceReports.sized(List.of(way))),
+            new Report<>(Duty.class, SmallReports::duty),
+            new Report<>(Reading.class, SmallReports::reading),
+            new Report<>(OperatingRegion.class, SmallReports::region),
+            new Report<>(PowerMap.class, SmallReports::map),
+            new Report<>(OutdoorYear.class, SmallReports::outdoor),
+            new Report<>(Part.class, PartReports::part),
+            new Report<>(Tap.class, BranchReports::tap),
+            new Report<>(Branch.class, BranchReports::branch),
+            new Report<>(CoilHeat.class, PartReports::heat),
+            new Report<>(Authority.class, PartReports::authority),
+            new Report<>(LoadPattern.class, PatternReports::pattern),
+            new Report<>(Fault.class, fault -> DutyReports.faults(List.of(fault))),
+            new Report<>(CostItem.class, CostReports::item),
+            new Report<>(EnergyRate.class, CostReports::rate),
+            new Report<>(Realisation.class, AppraisalReports::realisation),
             new Report<>(CurvePoint.class, PlainReports::curvePoint),
             new Report<>(Droop.class, PlainReports::droop),
             new Report<>(PumpTest.class, PumpTestReport::of),
@@ -220,6 +262,11 @@ public final class Reports {
 
     private Reports() {}
 
+    /** Returns whether every object of a type has a report of its own. */
+    public static boolean has(Class<?> type) {
+        return ALL.stream().anyMatch(report -> report.type().isAssignableFrom(type));
+    }
+
     /**
      * Returns how an object, or a list of results of one kind, shows itself, or nothing if it has no other way than its
      * own text.
@@ -228,6 +275,7 @@ public final class Reports {
         return ALL.stream()
                 .flatMap(report -> report.of(object).stream())
                 .findFirst()
-                .or(() -> ListReports.of(object));
+                .or(() -> ListReports.of(object))
+                .or(() -> RecordReports.of(object));
     }
 }

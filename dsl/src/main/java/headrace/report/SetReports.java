@@ -5,10 +5,13 @@ import headrace.chart.mark.Bars;
 import headrace.chart.mark.Dash;
 import headrace.chart.mark.Ink;
 import headrace.chart.mark.Line;
+import headrace.chart.mark.Mark;
 import headrace.circuit.SystemCurve;
 import headrace.control.ControlLaw;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
+import headrace.data.Column;
+import headrace.data.Table;
 import headrace.drive.Drive;
 import headrace.drive.Losses;
 import headrace.drive.Motor;
@@ -24,6 +27,7 @@ import java.util.Optional;
 /** How a pump set, its circuit, its control and the point where they meet show themselves. */
 final class SetReports {
     private static final double BEYOND_DESIGN = 1.2;
+    private static final List<Ink> INKS = List.of(Ink.BLUE, Ink.VERMILION, Ink.GREEN, Ink.PURPLE, Ink.BLACK);
 
     private SetReports() {}
 
@@ -57,6 +61,7 @@ final class SetReports {
         if (set.driveTrain().cableLoss().si() > 0) {
             composed.fact("cables and filters lose", set.driveTrain().cableLoss() + " of what passes");
         }
+        composed.chart(SpeedMapChart.of(SpeedMap.of(set)));
         return set.hasDrive() ? composed.shown(set, Caution.RESTART) : composed.shown(set);
     }
 
@@ -95,26 +100,60 @@ final class SetReports {
         return composed.shown();
     }
 
+    /** Shows several laws: what each does in a row, and in one chart those that follow flow. */
+    static Shown controlLaws(List<ControlLaw> laws) {
+        Table table = Table.of(
+                        "Control laws",
+                        Column.text("law"),
+                        Column.text("what it does"),
+                        Column.of("design flow", Flow.KIND),
+                        Column.of("design head", Head.KIND))
+                .rows(laws.stream()
+                        .map(law -> new Object[] {
+                            law.name(),
+                            law.statement(),
+                            law.design().map(Duty::flow).orElse(null),
+                            law.design().map(Duty::head).orElse(null)
+                        })
+                        .toList());
+        List<Mark> lines = new ArrayList<>();
+        for (ControlLaw law : laws) {
+            law.design()
+                    .filter(duty -> law.requiredHead(duty.flow()).isPresent())
+                    .ifPresent(duty -> lines.add(lawLine(law, duty).in(INKS.get(lines.size() % INKS.size()))));
+        }
+        Composed composed = Composed.titled("Control laws").table(table);
+        if (!lines.isEmpty()) {
+            composed.chart(Chart.titled("Head that each law asks for")
+                    .across(Ruler.of(Flow.KIND).axis("Flow").from(0))
+                    .panel(Ruler.of(Head.KIND).axis("Head").from(0), lines)
+                    .build());
+        }
+        return composed.shown();
+    }
+
     static String words(String constants) {
         return constants.replaceAll("[\\[\\]]", "").replace('_', ' ').toLowerCase(java.util.Locale.ROOT);
     }
 
     private static Chart lawChart(ControlLaw law, Duty design) {
+        return Chart.titled("Head that '" + law.name() + "' asks for")
+                .across(Ruler.of(Flow.KIND).axis("Flow").from(0))
+                .panel(Ruler.of(Head.KIND).axis("Head").from(0), lawLine(law, design))
+                .build();
+    }
+
+    private static Line lawLine(ControlLaw law, Duty design) {
         Ruler flow = Ruler.of(Flow.KIND);
         Ruler head = Ruler.of(Head.KIND);
-        return Chart.titled("Head that '" + law.name() + "' asks for")
-                .across(flow.axis("Flow").from(0))
-                .panel(
-                        head.axis("Head").from(0),
-                        Line.of(
-                                        q -> head.on(law.requiredHead(Flow.cubicMetresPerSecond(
-                                                        q * flow.unit().factor()))
-                                                .map(Head::si)
-                                                .orElse(0.0)),
-                                        0,
-                                        flow.on(design.flow().si()))
-                                .labelled(law.name()))
-                .build();
+        return Line.of(
+                        q -> head.on(law.requiredHead(Flow.cubicMetresPerSecond(
+                                        q * flow.unit().factor()))
+                                .map(Head::si)
+                                .orElse(0.0)),
+                        0,
+                        flow.on(design.flow().si()))
+                .labelled(law.name());
     }
 
     static Shown operatingPoint(OperatingPoint point) {

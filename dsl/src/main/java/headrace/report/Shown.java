@@ -21,6 +21,14 @@ public record Shown(String title, List<String> lines, List<Block> blocks) {
         return new Shown(line, List.of(), List.of());
     }
 
+    /** Returns whether it begins with a table of its own title, which need not be said twice. */
+    public boolean isTableAlone() {
+        return lines.isEmpty()
+                && !blocks.isEmpty()
+                && blocks.get(0) instanceof Block.TableBlock first
+                && first.table().title().equals(title);
+    }
+
     /** Returns it as plain text of at most 100 columns, without a line break at its end. */
     public String toText() {
         return new PlainText(PlainText.WIDTH).of(this);

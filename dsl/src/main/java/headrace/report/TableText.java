@@ -123,8 +123,14 @@ final class TableText {
         List<String> name = PlainText.broken(column.name(), WIDEST_NAME);
         List<String> lines = new ArrayList<>(Collections.nCopies(nameLines - name.size(), ""));
         lines.addAll(name);
-        lines.add(column.unit().filter(unit -> !unit.equals("1")).orElse(""));
+        if (table.columns().stream().anyMatch(any -> !unit(any).isEmpty())) {
+            lines.add(unit(column));
+        }
         return lines;
+    }
+
+    private static String unit(Column column) {
+        return column.unit().filter(unit -> !unit.equals("1")).orElse("");
     }
 
     private static String aligned(String text, int width, boolean right) {

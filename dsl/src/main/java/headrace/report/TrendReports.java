@@ -20,15 +20,20 @@ import headrace.units.Power;
 import headrace.units.Ratio;
 import headrace.units.Time;
 import headrace.work.Work;
+import headrace.units.Unit;
+import headrace.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** How a trend log and what is made of it show themselves. */
 final class TrendReports {
     private static final int MOST_CHANGES = 25;
     private static final int CELL_PERCENT = 5;
+    private static final double SECONDS_OF_DAY = 86_400;
+    private static final int MOST_SPANS = 400;
     private static final String METERS = "Meters and their placing decide: see to it that the power is that of the"
             + " drive's input and the flow that of this pump alone";
 
@@ -45,10 +50,64 @@ final class TrendReports {
                                 : log.changes().size() + (log.changes().size() == 1 ? " entry" : " entries")
                                         + " in the list of changes.")
                 .table(channels(log));
+        overTime(log).ifPresent(composed::chart);
         if (!log.changes().isEmpty()) {
             composed.table(kinds(log)).table(changes(log, MOST_CHANGES));
         }
         return composed.shown(log);
+    }
+
+    /** Returns the readings over time; of a long log the mean of each span, so that the chart can be read. */
+    private static Optional<Chart> overTime(TrendLog log) {
+        long[] seconds = log.seconds();
+        if (log.count() < 2 || log.channels().isEmpty()) {
+            return Optional.empty();
+        }
+        double days = Math.max(1, seconds[log.count() - 1] - seconds[0]) / SECONDS_OF_DAY;
+        double span = Math.max(days / MOST_SPANS, log.interval().seconds() / SECONDS_OF_DAY);
+        Chart.Draft draft = Chart.titled(log.name() + " over time")
+                .across(Axis.of("Time since " + log.clock(log.start()), "days").from(0));
+        for (Channel channel : log.channels()) {
+            Unit unit = UnitSystem.current().unitOf(channel.kind());
+            draft.panel(
+                    Axis.of(PlainReports.capital(channel.words()), unit.symbol()),
+                    means(log, log.values(channel), unit, span));
+        }
+        return Optional.of(
+                draft.caption("Nothing is drawn where a reading is missing.").build());
+    }
+
+    /** Returns one line for each stretch without a gap. */
+    private static List<Line> means(TrendLog log, double[] values, Unit unit, double span) {
+        long[] seconds = log.seconds();
+        List<Line> lines = new ArrayList<>();
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        int row = 0;
+        for (double end = span; row < log.count(); end += span) {
+            double sum = 0;
+            int there = 0;
+            for (; row < log.count() && (seconds[row] - seconds[0]) / SECONDS_OF_DAY < end; row++) {
+                if (!Double.isNaN(values[row])) {
+                    sum += values[row];
+                    there++;
+                }
+            }
+            if (there > 0) {
+                x.add(end - span / 2);
+                y.add(unit.fromSi(sum / there));
+            }
+            if ((there == 0 || row == log.count()) && !x.isEmpty()) {
+                lines.add(Line.through(array(x), array(y)).in(Ink.BLUE));
+                x.clear();
+                y.clear();
+            }
+        }
+        return lines;
+    }
+
+    private static double[] array(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static Table channels(TrendLog log) {

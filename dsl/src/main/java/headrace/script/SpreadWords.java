@@ -53,7 +53,13 @@ public final class SpreadWords implements Words {
 
         @Override
         public String toString() {
-            return shape.name().toLowerCase(Locale.ROOT).replace('_', '-') + " " + values;
+            String all = switch (shape) {
+                case FIXED -> "fixed at " + values.get(0);
+                case UNIFORM -> "anywhere from " + values.get(0) + " to " + values.get(1);
+                case TRIANGULAR -> "from " + values.get(0) + " over " + values.get(1) + " to " + values.get(2);
+                default -> "mean " + values.get(0) + ", standard deviation " + values.get(1);
+            };
+            return shape.name().toLowerCase(Locale.ROOT).replace('_', '-') + " spread, " + all;
         }
     }
 

@@ -100,7 +100,13 @@ public final class WhatIfWords implements Words {
      * @param positions how many positions; 0 for what suits
      * @param start where it begins; null for the middle
      */
-    public record Slider(Object from, Object to, int positions, Object start) {}
+    public record Slider(Object from, Object to, int positions, Object start) {
+        @Override
+        public String toString() {
+            return "slider from " + from + " to " + to + (positions == 0 ? "" : ", " + positions + " positions")
+                    + (start == null ? "" : ", begins at " + start);
+        }
+    }
 
     /**
      * Positions that have no controls yet.

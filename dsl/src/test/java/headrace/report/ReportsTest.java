@@ -215,7 +215,7 @@ class ReportsTest {
     @Test
     void what_is_no_result_has_its_own_text_only() {
         assertTrue(Reports.of("text").isEmpty());
-        assertTrue(Reports.of(SEEDED.design).isEmpty());
+        assertTrue(Reports.of(SEEDED.design.flow()).isEmpty());
     }
 
     @Test

@@ -24,6 +24,7 @@ import headrace.units.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How circuits show themselves: as a drawing, and as a table of their branches. */
 public final class CircuitReports {
@@ -52,6 +53,11 @@ public final class CircuitReports {
                 .fact("opening for half of the flow", installed.openingFor(Ratio.of(0.5)))
                 .chart(chart(installed))
                 .shown();
+    }
+
+    /** Returns how a circuit stands, drawn, unless it is too big to be read. */
+    public static Optional<Chart> schematic(CircuitSolution solution) {
+        return Schematic.of(solution);
     }
 
     private static String tooBig() {

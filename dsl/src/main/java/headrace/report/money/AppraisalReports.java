@@ -14,6 +14,7 @@ import headrace.economics.Carbon;
 import headrace.economics.CashFlow;
 import headrace.economics.InternalRates;
 import headrace.economics.LawAppraisals;
+import headrace.economics.Realisation;
 import headrace.report.Composed;
 import headrace.report.Shown;
 import headrace.units.Money;
@@ -29,6 +30,19 @@ public final class AppraisalReports {
     private static final List<Ink> INKS = List.of(Ink.BLUE, Ink.VERMILION, Ink.GREEN, Ink.PURPLE, Ink.BLACK);
 
     private AppraisalReports() {}
+
+    /** Shows which share of a saving is counted, and why. */
+    public static Shown realisation(Realisation realisation) {
+        Table table = Table.of("Reasons", Column.text("reason"), Column.of("keeps", Ratio.KIND))
+                .rows(realisation.reasons().stream()
+                        .map(reason -> new Object[] {reason.why(), reason.kept()})
+                        .toList());
+        Composed shown =
+                Composed.titled("Realisation: " + realisation.share() + " of the calculated saving is counted");
+        return realisation.reasons().isEmpty()
+                ? shown.shown()
+                : shown.table(table).shown();
+    }
 
     /** Shows an appraisal. */
     public static Shown appraisal(Appraisal appraisal) {

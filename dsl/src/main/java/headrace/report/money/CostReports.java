@@ -4,6 +4,7 @@ import headrace.chart.Axis;
 import headrace.chart.Chart;
 import headrace.chart.mark.Bars;
 import headrace.chart.mark.Ink;
+import headrace.chart.mark.Line;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.economics.CostItem;
@@ -11,29 +12,38 @@ import headrace.economics.LifeCycleComparison;
 import headrace.economics.LifeCycleCost;
 import headrace.economics.tariff.Bill;
 import headrace.economics.tariff.BilledMonth;
+import headrace.economics.tariff.EnergyRate;
 import headrace.economics.tariff.PowerSeries;
 import headrace.economics.tariff.Tariff;
 import headrace.report.Composed;
+import headrace.report.Ruler;
 import headrace.report.Shown;
 import headrace.units.Energy;
 import headrace.units.Numbers;
 import headrace.units.Power;
+import headrace.units.Ratio;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** How life-cycle costs, tariffs and bills show themselves. */
 public final class CostReports {
     private static final List<Ink> INKS =
             List.of(Ink.GREY, Ink.SKY, Ink.ORANGE, Ink.GREEN, Ink.PURPLE, Ink.BLUE, Ink.VERMILION);
 
+    private static final int MOST_POINTS = 400;
+
     private CostReports() {}
 
     /** Shows a life-cycle cost. */
     public static Shown lifeCycle(LifeCycleCost cost) {
-        return Composed.titled("Life-cycle cost: " + cost).table(items(cost)).shown(cost);
+        Composed shown = Composed.titled("Life-cycle cost: " + cost).table(items(cost));
+        return cost.items().isEmpty()
+                ? shown.shown(cost)
+                : shown.chart(bars(List.of(cost))).shown(cost);
     }
 
     private static Table items(LifeCycleCost cost) {
@@ -84,16 +94,20 @@ public final class CostReports {
     }
 
     private static Chart bars(LifeCycleComparison comparison) {
-        List<String> kinds = comparison.all().stream()
+        return bars(comparison.all());
+    }
+
+    private static Chart bars(List<LifeCycleCost> all) {
+        List<String> kinds = all.stream()
                 .flatMap(cost -> cost.items().stream())
                 .map(CostItem::name)
                 .distinct()
                 .toList();
-        Bars bars = Bars.of(comparison.all().stream().map(LifeCycleCost::name).toList());
+        Bars bars = Bars.of(all.stream().map(LifeCycleCost::name).toList());
         for (int i = 0; i < kinds.size(); i++) {
             String kind = kinds.get(i);
             List<Double> values = new ArrayList<>();
-            for (LifeCycleCost cost : comparison.all()) {
+            for (LifeCycleCost cost : all) {
                 values.add(cost.items().stream()
                         .filter(item -> item.name().equals(kind))
                         .mapToDouble(item -> cost.presentValue(item).amount())
@@ -101,11 +115,49 @@ public final class CostReports {
             }
             bars = bars.with(kind, INKS.get(i % INKS.size()), values);
         }
-        String currency = comparison.least().presentValue().currency();
+        String currency = all.get(0).presentValue().currency();
         return Chart.titled("Present value of all costs")
                 .across(Axis.of("Present value", currency))
                 .bars(bars.asStacked())
                 .build();
+    }
+
+    /** Shows one cost. */
+    public static Shown item(CostItem item) {
+        Composed shown = Composed.titled("Cost: " + item.name())
+                .fact("at today's price", item.today())
+                .fact("paid", item.when());
+        if (item.escalation().si() != 0) {
+            shown.fact("rises beyond inflation", item.escalation() + " a year");
+        }
+        return shown.shown();
+    }
+
+    /** Shows costs that no life-cycle cost holds yet, a row each. */
+    public static Shown items(List<CostItem> items) {
+        Table table = Table.of(
+                        "Costs",
+                        Column.text("cost"),
+                        Column.text("at today's price"),
+                        Column.text("paid"),
+                        Column.of("rises beyond inflation", Ratio.KIND))
+                .rows(items.stream()
+                        .map(item ->
+                                new Object[] {item.name(), item.today().toString(), item.when(), item.escalation()})
+                        .toList());
+        return Composed.titled("Costs").table(table).shown();
+    }
+
+    /** Shows a price of energy. */
+    public static Shown rate(EnergyRate rate) {
+        return Composed.titled("Rate: " + rate.name()).line(rate + ".").shown();
+    }
+
+    /** Shows prices of energy that no tariff holds yet. */
+    public static Shown rates(List<EnergyRate> rates) {
+        Composed shown = Composed.titled("Rates");
+        rates.forEach(rate -> shown.line(rate + "."));
+        return shown.shown();
     }
 
     /** Shows a tariff. */
@@ -123,7 +175,29 @@ public final class CostReports {
                 .fact("intervals", powers.size() + " of " + powers.interval())
                 .fact("energy", powers.energy())
                 .fact("highest mean", powers.greatest())
+                .chart(duration(powers))
                 .shown(powers);
+    }
+
+    /** Returns for how long in the year which power is taken or more. */
+    private static Chart duration(PowerSeries powers) {
+        Ruler power = Ruler.of(Power.KIND);
+        double[] sorted = IntStream.range(0, powers.size())
+                .mapToDouble(i -> power.on(powers.power(i).si()))
+                .sorted()
+                .toArray();
+        int points = Math.min(sorted.length, MOST_POINTS);
+        double[] hours = new double[points];
+        double[] values = new double[points];
+        for (int i = 0; i < points; i++) {
+            int at = (int) Math.round((double) i * (sorted.length - 1) / Math.max(1, points - 1));
+            hours[i] = (at + 1) * powers.interval().toHours();
+            values[i] = sorted[sorted.length - 1 - at];
+        }
+        return Chart.titled("Hours at or above each power")
+                .across(Axis.of("Time", "h").from(0))
+                .panel(power.axis("Power").from(0), Line.through(hours, values))
+                .build();
     }
 
     /** Shows a bill. */

@@ -3,12 +3,14 @@ package headrace.report.plant;
 import headrace.control.duty.DutyEvent;
 import headrace.control.duty.DutyPlan;
 import headrace.control.duty.DutyRecord;
+import headrace.control.duty.Fault;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.report.Caution;
 import headrace.report.Composed;
 import headrace.report.Shown;
 import headrace.units.Time;
+import java.util.List;
 
 /** How duty and standby show themselves: run times, starts and gaps, and what happened. */
 public final class DutyReports {
@@ -49,6 +51,27 @@ public final class DutyReports {
                 .table(table)
                 .table(events(record))
                 .shown(record, Caution.RESTART);
+    }
+
+    /** Shows faults, a row each. */
+    public static Shown faults(List<Fault> faults) {
+        Table table = Table.of(
+                        "Faults, since the beginning",
+                        Column.text("pump"),
+                        Column.of("from", Time.KIND),
+                        Column.of("to", Time.KIND),
+                        Column.of("out for", Time.KIND))
+                .rows(faults.stream()
+                        .map(fault -> new Object[] {
+                            "pump " + (fault.pump() + 1),
+                            Time.seconds(fault.span().from()),
+                            Time.seconds(fault.span().to()),
+                            Time.seconds(fault.span().seconds())
+                        })
+                        .toList());
+        return Composed.titled(faults.size() + (faults.size() == 1 ? " fault" : " faults"))
+                .table(table)
+                .shown();
     }
 
     private static String seconds(Time time) {

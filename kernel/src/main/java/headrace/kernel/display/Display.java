@@ -2,18 +2,15 @@ package headrace.kernel.display;
 
 import headrace.chart.Chart;
 import headrace.report.Block.ChartBlock;
-import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.report.whatif.Frame;
 import headrace.report.whatif.FramePart;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Turns a value into what is shown of it.
@@ -42,7 +39,7 @@ public final class Display {
         if (own.isPresent()) {
             return own.get().bundle();
         }
-        List<Shown> shown = shown(value);
+        List<Shown> shown = Gathered.of(value);
         return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
     }
 
@@ -61,7 +58,7 @@ public final class Display {
             FramePart part = begin.parts().get(i);
             Shown each =
                     drawn.get(i).png().isPresent() ? Shown.line(drawn.get(i).text()) : part.shown();
-            shown.add(part.name().isEmpty() ? each : titled(part.name(), each));
+            shown.add(Gathered.titled(part.name(), each));
         }
         Map<String, String> forms = new LinkedHashMap<>();
         forms.put("text/plain", text(shown));
@@ -92,43 +89,5 @@ public final class Display {
                 .findFirst()
                 .ifPresent(block -> forms.put("image/svg+xml", svg(((ChartBlock) block).chart())));
         return new MimeBundle(forms, shown);
-    }
-
-    /**
-     * Returns what a value shows as a whole, or else each of the values in it; nothing unless all of them are results.
-     */
-    private static List<Shown> shown(Object value) {
-        Optional<Shown> whole = report(value);
-        if (whole.isPresent()) {
-            return List.of(whole.get());
-        }
-        if (value instanceof Map<?, ?> map) {
-            return each(map.entrySet(), entry -> report(entry.getValue()).map(shown -> titled(entry.getKey(), shown)));
-        }
-        if (value instanceof Collection<?> several) {
-            return each(several, Display::report);
-        }
-        return List.of();
-    }
-
-    /** Stops at the first that is no result, so that a list of a million numbers is not walked. */
-    private static <T> List<Shown> each(Collection<T> several, Function<T, Optional<Shown>> report) {
-        List<Shown> all = new ArrayList<>();
-        for (T one : several) {
-            Optional<Shown> shown = report.apply(one);
-            if (shown.isEmpty()) {
-                return List.of();
-            }
-            all.add(shown.get());
-        }
-        return all;
-    }
-
-    private static Shown titled(Object key, Shown shown) {
-        return new Shown(PlainValue.text(key) + ": " + shown.title(), shown.lines(), shown.blocks());
-    }
-
-    private static Optional<Shown> report(Object value) {
-        return value == null ? Optional.empty() : Reports.of(value);
     }
 }

@@ -4,6 +4,7 @@ import java.lang.reflect.Array;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.Map;
+import java.util.Optional;
 
 /** A value as plain text of bounded length. */
 final class PlainValue {
@@ -53,6 +54,8 @@ final class PlainValue {
             list(collection.iterator(), depth);
         } else if (value != null && value.getClass().isArray()) {
             array(value, depth);
+        } else if (value instanceof Optional<?> optional) {
+            write(optional.isPresent() ? optional.get() : "none", depth + 1);
         } else {
             out.append(value);
         }

@@ -60,20 +60,12 @@ final class ShownHtml {
 
     private void shown(Shown shown) {
         out.append("<article>\n");
-        if (!isTableAlone(shown)) {
+        if (!shown.isTableAlone()) {
             element("p class=\"title\"", shown.title());
         }
         shown.lines().forEach(line -> element("p", line));
         shown.blocks().forEach(this::block);
         out.append("</article>\n");
-    }
-
-    /** A table that is all there is says its title itself. */
-    private static boolean isTableAlone(Shown shown) {
-        return shown.lines().isEmpty()
-                && !shown.blocks().isEmpty()
-                && shown.blocks().get(0) instanceof TableBlock first
-                && first.table().title().equals(shown.title());
     }
 
     private void block(Block block) {

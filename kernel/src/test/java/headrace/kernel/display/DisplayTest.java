@@ -27,6 +27,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -225,5 +226,52 @@ class DisplayTest {
 
     private static Document parsed(String html) throws Exception {
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(html)));
+    }
+
+    @Test
+    void results_show_themselves_between_other_values_in_maps_arrays_and_optionals() {
+        Map<String, Object> mixed = new LinkedHashMap<>();
+        mixed.put("flow", Flow.cubicMetresPerHour(52));
+        mixed.put("heads", HEADS);
+        mixed.put("nothing", null);
+        mixed.put("within", Map.of("chart", Optional.of(CHART), "share", 0.5));
+        String text = Display.of(mixed).text();
+        for (String part : List.of(
+                "flow: 52 m³/h",
+                "heads: Heads at <three> flows",
+                "nothing: null",
+                "within: chart: Hours <by> flow",
+                "within: share: 0.5")) {
+            assertTrue(text.contains(part), part + " in " + text);
+        }
+        assertEquals(Display.of(HEADS).text(), Display.of(Optional.of(HEADS)).text());
+        assertEquals(2, Display.of(new Object[] {HEADS, 5}).shown().size());
+    }
+
+    @Test
+    void what_holds_no_result_shows_its_text() {
+        assertEquals("[1, 2, 3]", Display.of(List.of(1, 2, 3)).text());
+        assertEquals("[:]", Display.of(Map.of()).text());
+        assertEquals("none", Display.of(Optional.empty()).text());
+        assertEquals(
+                "[52 m³/h, none]",
+                Display.of(List.of(Optional.of(Flow.cubicMetresPerHour(52)), Optional.empty()))
+                        .text());
+        assertEquals(Set.of("text/plain"), Display.of(List.of(1)).forms().keySet());
+    }
+
+    @Test
+    void of_very_many_results_the_first_are_shown_and_the_rest_are_counted() {
+        MimeBundle bundle = Display.of(Collections.nCopies(100, CHART));
+        assertTrue(bundle.shown().size() < 30, bundle.shown().size() + " shown");
+        int charts = bundle.shown().size() - 1;
+        assertTrue(bundle.text().endsWith("… and " + (100 - charts) + " more; show them one by one, or make a table"));
+    }
+
+    @Test
+    void a_list_that_holds_itself_is_shown_as_far_as_it_goes() {
+        List<Object> ring = new ArrayList<>(List.of(HEADS));
+        ring.add(ring);
+        assertTrue(Display.of(ring).text().contains("Heads at <three> flows"));
     }
 }
