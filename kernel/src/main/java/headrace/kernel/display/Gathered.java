@@ -1,5 +1,8 @@
 package headrace.kernel.display;
 
+import headrace.data.Table;
+import headrace.report.Block;
+import headrace.report.Block.TableBlock;
 import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.report.whatif.WhatIf;
@@ -104,7 +107,13 @@ final class Gathered {
 
     /** Returns something shown under a name, if it has one. */
     static Shown titled(String name, Shown shown) {
-        return new Shown(joined(name, shown.title()), shown.lines(), shown.blocks());
+        String title = joined(name, shown.title());
+        List<Block> blocks = new ArrayList<>(shown.blocks());
+        if (shown.isTableAlone()) {
+            Table table = ((TableBlock) blocks.get(0)).table();
+            blocks.set(0, new TableBlock(new Table(title, table.columns(), table.rows())));
+        }
+        return new Shown(title, shown.lines(), blocks);
     }
 
     private static String joined(String name, String rest) {

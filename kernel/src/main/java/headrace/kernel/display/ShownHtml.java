@@ -32,6 +32,7 @@ final class ShownHtml {
             .headrace th,.headrace td{padding:.15em .7em;text-align:left;background:none;border:0;\
             border-bottom:1px solid rgba(128,128,128,.35)}
             .headrace th.number,.headrace td.number{text-align:right}
+            .headrace td:first-child:not(.number){min-width:7rem}
             .headrace th span{display:block;font-weight:400;opacity:.75}
             .headrace .notes{border-left:3px solid rgba(128,128,128,.6);padding-left:.8em;margin:.6em 0}
             .headrace .notes h4,.headrace section h4{margin:.2em 0;font-size:1em}

@@ -132,4 +132,16 @@ class SafeMarkupTest {
         assertEquals(Optional.empty(), SafeMarkup.svg("<html></html>"));
         assertEquals(Optional.empty(), SafeMarkup.svg("not markup"));
     }
+
+    /** 30 branches drawn above one another would be a thumb's breadth wide where other charts have half a page. */
+    @Test
+    void a_drawing_much_higher_than_wide_is_marked_for_a_page_of_its_own_in_print() {
+        String tall =
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" height=\"1500\" viewBox=\"0 0 800 1500\"/>";
+        assertTrue(SafeMarkup.svg(tall).orElseThrow().picture("x").startsWith("<img class=\"tall\" src="));
+        assertTrue(SafeMarkup.svg(tall.replace("1500", "900"))
+                .orElseThrow()
+                .picture("x")
+                .startsWith("<img src="));
+    }
 }
