@@ -2,6 +2,7 @@ package headrace.report.circuit;
 
 import headrace.chart.Axis;
 import headrace.chart.Chart;
+import headrace.chart.mark.Diagram.Side;
 import headrace.chart.mark.Ink;
 import headrace.chart.mark.Line;
 import headrace.chart.mark.Mark;
@@ -175,9 +176,10 @@ public final class AnswerReports {
 
     private static Chart chart(HeadProfile profile) {
         CircuitSolution now = profile.solution();
+        SidedJunctions sides = new SidedJunctions(now.circuit());
         List<Mark> marks = new ArrayList<>();
-        String supply = longest(profile, true);
-        String back = longest(profile, false);
+        String supply = longest(profile, sides, Side.LEFT);
+        String back = longest(profile, sides, Side.RIGHT);
         for (Branch branch : now.circuit().branches()) {
             Work.poll();
             if (!profile.reaches(branch.from()) || !profile.reaches(branch.to())) {
@@ -189,7 +191,7 @@ public final class AnswerReports {
                 marks.add(line.in(starved ? Ink.VERMILION : Ink.GREY).labelled(branch.name()));
             } else if (length(profile, branch) == 0) {
                 marks.add(line.in(Ink.BLACK).labelled(branch.name()));
-            } else if (isSupply(profile, branch)) {
+            } else if (sides.side(branch.from()) == Side.LEFT) {
                 marks.add(line.in(Ink.BLUE).labelled(branch.name().equals(supply) ? "supply" : ""));
             } else {
                 marks.add(line.in(Ink.GREEN).labelled(branch.name().equals(back) ? "return" : ""));
@@ -219,19 +221,14 @@ public final class AnswerReports {
     }
 
     /** The main that says which of the two lines it belongs to: the longest of them. */
-    private static String longest(HeadProfile profile, boolean supply) {
+    private static String longest(HeadProfile profile, SidedJunctions sides, Side side) {
         return profile.solution().circuit().branches().stream()
                 .filter(branch ->
                         !branch.isTerminal() && profile.reaches(branch.from()) && profile.reaches(branch.to()))
-                .filter(branch -> isSupply(profile, branch) == supply)
+                .filter(branch -> sides.side(branch.from()) == side)
                 .max(Comparator.comparingDouble(branch -> length(profile, branch)))
                 .map(Branch::name)
                 .orElse("");
-    }
-
-    private static boolean isSupply(HeadProfile profile, Branch branch) {
-        CircuitSolution now = profile.solution();
-        return now.headAt(branch.from()).metres() >= now.head().metres() / 2;
     }
 
     private static double length(HeadProfile profile, Branch branch) {

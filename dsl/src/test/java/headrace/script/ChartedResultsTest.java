@@ -1,5 +1,6 @@
 package headrace.script;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +12,7 @@ import headrace.report.Reports;
 import headrace.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,9 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Charts follow the units that a script chose, in their axes as in their numbers. */
+/** Charts follow the units that a script chose, and name what they draw. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-class ChartUnitsTest {
+class ChartedResultsTest {
     private static final String MADE = """
             curve = fit(readPumpTest('demo-data/pumps/heron-65.csv'))
             set = pumpSet(curve, motor(5.5.kW, ie: 3, poles: 4), drive(5.5.kW))
@@ -89,6 +91,18 @@ class ChartUnitsTest {
                 .map(Layout.Text::text)
                 .toList();
         assertTrue(texts.containsAll(List.of("Heron 65 at 1450 rpm", "Heron 65 at 1300 rpm")), texts.toString());
+    }
+
+    /** A plant that takes most of the head leaves the return above half of it; it is the return all the same. */
+    @Test
+    void the_return_is_drawn_as_the_return_however_high_its_heads_are() {
+        String svg = charts("""
+                        high = directReturn(water(12.degC), resistance(36.m3ph, 90.kPa), [
+                            branch('near', coil(16.m3ph, 5.kPa), controlValve(63.kv), main: pipe(24.m, steel: 100)),
+                            branch('far', coil(20.m3ph, 5.kPa), controlValve(63.kv), main: pipe(50.m, steel: 80))])
+                        headProfile(flows(high, 14.m))""").get(0).toSvg(800).toLowerCase(Locale.ROOT);
+        assertEquals(2, svg.split("stroke=\"#0072b2\"", -1).length - 1, "two supply mains");
+        assertEquals(2, svg.split("stroke=\"#009e73\"", -1).length - 1, "two return mains");
     }
 
     private static List<Chart> charts(String lines) {
