@@ -10,6 +10,7 @@ import headrace.data.Column;
 import headrace.data.Table;
 import headrace.economics.CostItem;
 import headrace.economics.tariff.EnergyRate;
+import headrace.energy.LawYear;
 import headrace.energy.PowerSaving;
 import headrace.energy.RegionHours;
 import headrace.energy.YearSaving;
@@ -53,6 +54,7 @@ final class ListReports {
                 .or(() -> all(several, PowerSaving.class, ListReports::powerSavings))
                 .or(() -> all(several, YearSaving.class, ListReports::yearSavings))
                 .or(() -> all(several, RegionHours.class, ListReports::regionHours))
+                .or(() -> all(several, LawYear.class, LawYearReports::all))
                 .or(() -> all(several, ControlLaw.class, SetReports::controlLaws))
                 .or(() -> all(several, Part.class, BranchReports::list))
                 .or(() -> all(several, LoadPattern.class, PatternReports::patterns))

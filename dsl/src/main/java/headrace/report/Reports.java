@@ -57,6 +57,7 @@ import headrace.economics.tariff.EnergyRate;
 import headrace.economics.tariff.PowerSeries;
 import headrace.economics.tariff.Tariff;
 import headrace.energy.EstimatedYear;
+import headrace.energy.LawYear;
 import headrace.energy.LoadProfile;
 import headrace.energy.PowerSaving;
 import headrace.energy.RegionHours;
@@ -216,6 +217,7 @@ public final class Reports {
             new Report<>(HeadProfile.class, AnswerReports::profile),
             new Report<>(HeadBand.class, BandReport::band),
             new Report<>(BandWithLaws.class, BandReport::laws),
+            new Report<>(LawYear.class, LawYearReports::of),
             new Report<>(StrategyComparison.class, ComparisonReport::of),
             new Report<>(CircuitYear.class, YearReport::of),
             new Report<>(LawHours.class, YearReport::of),

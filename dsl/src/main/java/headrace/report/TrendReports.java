@@ -6,6 +6,8 @@ import headrace.chart.mark.Area;
 import headrace.chart.mark.Bars;
 import headrace.chart.mark.Ink;
 import headrace.chart.mark.Line;
+import headrace.chart.mark.Points;
+import headrace.chart.mark.Symbol;
 import headrace.data.Column;
 import headrace.data.Table;
 import headrace.trend.Change;
@@ -258,7 +260,36 @@ final class TrendReports {
                 .fact("hours", baseline.quality().readings())
                 .fact("correlation from hour to hour", Numbers.print(baseline.correlation()))
                 .fact("hours that count as independent", Numbers.print(baseline.independentHours()))
+                .chart(hours(baseline))
                 .shown(baseline);
+    }
+
+    /** Returns the hours of the baseline: on the line, what was measured is what the baseline gives. */
+    private static Chart hours(PowerBaseline baseline) {
+        Ruler power = Ruler.of(Power.KIND);
+        PowerBaseline.Compared all = baseline.compared(baseline.log());
+        int step = 1 + (all.measured().length - 1) / MOST_SPANS;
+        int[] at = IntStream.range(0, all.measured().length)
+                .filter(i -> i % step == 0)
+                .toArray();
+        double[] expected =
+                Arrays.stream(at).mapToDouble(i -> power.on(all.expected()[i])).toArray();
+        double[] measured =
+                Arrays.stream(at).mapToDouble(i -> power.on(all.measured()[i])).toArray();
+        double[] ends = {
+            Arrays.stream(expected).min().orElseThrow(),
+            Arrays.stream(expected).max().orElseThrow()
+        };
+        return Chart.titled("Power measured over that of the baseline, hour by hour")
+                .across(power.axis("Power of the baseline"))
+                .panel(
+                        power.axis("Power measured"),
+                        Points.at(expected, measured)
+                                .as(Symbol.PLUS)
+                                .in(Ink.GREY)
+                                .labelled("an hour"),
+                        Line.through(ends, ends).in(Ink.BLUE).labelled("as the baseline says"))
+                .build();
     }
 
     static Shown saving(MeasuredSaving saving) {

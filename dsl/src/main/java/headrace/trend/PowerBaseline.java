@@ -157,7 +157,7 @@ public final class PowerBaseline implements Traced {
     }
 
     /** Returns the hours of another log, the power measured and expected in each. */
-    Compared compared(TrendLog other) {
+    public Compared compared(TrendLog other) {
         other.requireClean();
         Hours hours = model.hours.apply(other);
         enough(other, hours);
@@ -170,7 +170,7 @@ public final class PowerBaseline implements Traced {
      * @param measured the mean power of each in W
      * @param expected what the baseline gives in W
      */
-    record Compared(double[] measured, double[] expected) {}
+    public record Compared(double[] measured, double[] expected) {}
 
     /**
      * Returns what was saved in another log against this baseline.

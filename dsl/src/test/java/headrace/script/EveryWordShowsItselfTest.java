@@ -151,7 +151,11 @@ class EveryWordShowsItselfTest {
                 "flows(loop, 14.m).branches()",
                 "flows(loop, 14.m).branches()[0]",
                 "readPumpTest('demo-data/pumps/heron-65.csv').points()",
-                "curve.basis()"
+                "curve.basis()",
+                "survey(loop, 14.m)",
+                "compare(set, readLoadProfile('demo-data/loads/otterbank.csv'), price: 0.18.EUR.perKWh,"
+                        + " laws: [quadratic(design, minimumHead: 35.percent)]).laws()[0]",
+                "powerBaseline(cleanLog(readTrendLog('demo-data/logs/otterbank-week.csv', set), set), by: 'flow')"
             })
     void a_result_shows_facts_and_charts_and_nothing_as_the_language_prints_it(String line) {
         for (String units : List.of("metric", "US")) {
