@@ -84,10 +84,23 @@ final class YearReport {
                 + (margin > 0 ? year.margin() + " more." : Ratio.of(-margin) + " less.");
     }
 
+    /** Returns the baselines and the laws; a law that is a baseline too stands there once. */
+    private static List<LawHours> all(CircuitYear year) {
+        List<LawHours> all = new ArrayList<>(year.baselines());
+        year.laws().stream()
+                .filter(law -> year.baselines().stream().noneMatch(base -> same(base, law)))
+                .forEach(all::add);
+        return all;
+    }
+
+    private static boolean same(LawHours one, LawHours other) {
+        return one.law().name().equals(other.law().name())
+                && one.energy().wire().equals(other.energy().wire());
+    }
+
     private static Chart chart(CircuitYear year) {
         Ruler energy = Ruler.of(Energy.KIND);
-        List<LawHours> all = new ArrayList<>(year.baselines());
-        all.addAll(year.laws());
+        List<LawHours> all = all(year);
         Bars bars = Bars.of(all.stream().map(law -> law.law().name()).toList()).asStacked();
         bars = with(bars, all, energy, "needed by the circuit", Ink.SKY, EnergyShares::needed);
         bars = with(bars, all, energy, "throttled away", Ink.ORANGE, EnergyShares::throttled);
@@ -117,8 +130,7 @@ final class YearReport {
     }
 
     private static Table laws(CircuitYear year) {
-        List<LawHours> all = new ArrayList<>(year.baselines());
-        all.addAll(year.laws());
+        List<LawHours> all = all(year);
         return Table.of(
                         "The year under each law",
                         Column.text("law"),

@@ -105,6 +105,18 @@ class ChartedResultsTest {
         assertEquals(2, svg.split("stroke=\"#009e73\"", -1).length - 1, "two return mains");
     }
 
+    /**
+     * Constant speed and fixed design speed are what every law is held against; asked for as a law it is no third one.
+     */
+    @Test
+    void a_law_that_is_a_baseline_too_stands_in_the_chart_of_a_year_once() {
+        String said = charts("""
+                        load = branchYear(readTypicalDays('demo-data/loads/otterbank-days.csv'), branches: loop)
+                        compare(set, loop, load, price: 0.2.EUR.perKWh, laws: [constantSpeed(), law])""").get(0).altText();
+        assertEquals(2, said.split("constant speed", -1).length, said);
+        assertTrue(said.contains(", 60 % minimum head"), said);
+    }
+
     private static List<Chart> charts(String lines) {
         List<Chart> charts = Reports.of(Scripts.run(MADE + lines)).orElseThrow().blocks().stream()
                 .filter(ChartBlock.class::isInstance)
