@@ -78,7 +78,7 @@ class TwoLanguagesTest extends CellTest {
                 "%%java\nvar design = duty(m3ph(52), m(16));",
                 "%%java\nvar law = quadratic(design, minimumHead(percent(35)));\nlaw.name()");
         leadsTo("5.5 kW", "%%java\nmotor(kW(5.5), ie(3), poles(4)).rated()");
-        leadsTo("52 m³/h at 16 m", "design");
+        leadsTo("52 m³/h", "design.flow()");
     }
 
     @Test
