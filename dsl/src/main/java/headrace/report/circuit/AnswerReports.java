@@ -49,7 +49,7 @@ public final class AnswerReports {
                         ? "Every branch gets what is asked of it."
                         : "Too little at " + String.join(", ", starved) + ".");
         survey.greatest().ifPresent(head -> shown.fact("head of the pump at full speed and no flow", head));
-        Schematic.of(now).ifPresent(shown::chart);
+        CircuitReports.schematic(now).ifPresent(shown::chart);
         return shown.table(answers(survey)).shown(survey, Caution.ESTIMATE);
     }
 

@@ -29,6 +29,7 @@ import java.util.Optional;
 /** How circuits show themselves: as a drawing, and as a table of their branches. */
 public final class CircuitReports {
     private static final int STEPS = 200;
+    private static final int MOST_BESIDE = 12;
 
     private CircuitReports() {}
 
@@ -55,9 +56,9 @@ public final class CircuitReports {
                 .shown();
     }
 
-    /** Returns how a circuit stands, drawn, unless it is too big to be read. */
+    /** Returns how a circuit stands, drawn beside another result, unless it is so big that it would outweigh that. */
     public static Optional<Chart> schematic(CircuitSolution solution) {
-        return Schematic.of(solution);
+        return solution.terminals().size() > MOST_BESIDE ? Optional.empty() : Schematic.of(solution);
     }
 
     private static String tooBig() {

@@ -62,13 +62,19 @@ final class Screen {
     }
 
     private void shown(Shown shown) {
-        lines.line(safe(shown.headingText(columns)), Tone.PLAIN);
+        boolean first = shown.isTableAlone();
+        if (!first) {
+            lines.line(safe(shown.headingText(columns)), Tone.PLAIN);
+        }
         for (Block block : shown.blocks()) {
             String text = block instanceof ChartBlock chart
                     ? drawing.apply(chart.chart())
                     : safe(block.toText(columns)) + "\n";
             if (!text.isBlank()) {
-                lines.line("", Tone.PLAIN);
+                if (!first) {
+                    lines.line("", Tone.PLAIN);
+                }
+                first = false;
                 lines.print(text, Tone.PLAIN);
             }
         }

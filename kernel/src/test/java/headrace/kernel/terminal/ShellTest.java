@@ -41,6 +41,13 @@ class ShellTest {
     }
 
     @Test
+    void a_table_that_is_all_there_is_says_its_title_once() {
+        String screen = typed("[cost('pump', 5000.USD), cost('seal', 90.USD)]");
+        assertTrue(screen.contains("5000 USD"), screen);
+        assertEquals(1, screen.split("Costs", -1).length - 1, screen);
+    }
+
+    @Test
     void tab_completes_a_word() {
         String screen = typed("quadr\t(duty(80.m3ph, 20.m), minimumHead: 40.percent).headAt(40.m3ph)");
         assertTrue(screen.contains("11 m"), screen);
