@@ -118,6 +118,14 @@ public final class WhatIfWords implements Words {
         public Positions {
             at = Collections.unmodifiableMap(new LinkedHashMap<>(at));
         }
+
+        @Override
+        public String toString() {
+            List<String> named = at.entrySet().stream()
+                    .map(each -> spoken(each.getKey()) + " at " + each.getValue())
+                    .toList();
+            return "preset: " + String.join(", ", named);
+        }
     }
 
     private static Preset preset(String name, Positions named, Map<String, Control> controls) {

@@ -25,6 +25,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
@@ -48,7 +49,7 @@ class ChartTest {
 
     @ParameterizedTest
     @ValueSource(ints = {400, 800, 1600})
-    void is_well_formed_svg_of_paths_alone(int width) throws Exception {
+    void is_well_formed_svg_of_paths_and_their_uses_alone(int width) throws Exception {
         String svg = new PumpLikeChart(7).chart().toSvg(width);
         Document document = parse(svg);
         Element root = document.getDocumentElement();
@@ -56,13 +57,18 @@ class ChartTest {
         assertEquals("0 0 " + width + " " + root.getAttribute("height"), root.getAttribute("viewBox"));
         for (int i = 0; i < root.getElementsByTagName("*").getLength(); i++) {
             String name = root.getElementsByTagName("*").item(i).getNodeName();
-            assertTrue(List.of("path", "title", "desc").contains(name), name);
+            assertTrue(List.of("path", "title", "desc", "g", "use", "defs").contains(name), name);
         }
     }
 
     @Test
     void refers_to_nothing_outside_its_svg() {
-        String svg = new PumpLikeChart(7).chart().toSvg(800).replace("xmlns=\"http://www.w3.org/2000/svg\"", "");
+        String svg = new PumpLikeChart(7)
+                .chart()
+                .toSvg(800)
+                .replace("xmlns=\"http://www.w3.org/2000/svg\"", "")
+                .replace("xmlns:xlink=\"http://www.w3.org/1999/xlink\"", "")
+                .replace("xlink:href=\"#", "");
         assertFalse(Pattern.compile("http|href|url\\(|font|style|@import|xmlns")
                 .matcher(svg)
                 .find());
@@ -80,6 +86,24 @@ class ChartTest {
         assertEquals("P-A", root.getElementsByTagName("title").item(0).getTextContent());
         assertTrue(chart.toSvg(800).contains("aria-label=\"1450 r/min\""));
         assertTrue(chart.toSvg(800).contains("aria-label=\"Flow in m³/h\""));
+    }
+
+    @Test
+    void the_outline_of_each_letter_stands_once_in_a_picture_and_every_letter_has_one() {
+        String svg = new PumpLikeChart(7).chart().toSvg(800);
+        List<String> outlines = found(svg, "<path id=\"(\\w+)\" d=\"M");
+        List<String> used = found(svg, "<use xlink:href=\"#(\\w+)\"");
+        assertEquals(new TreeSet<>(used), new TreeSet<>(outlines));
+        assertEquals(new TreeSet<>(outlines).size(), outlines.size());
+        assertTrue(used.size() > 2 * outlines.size(), used.size() + " letters of " + outlines.size() + " outlines");
+    }
+
+    private static List<String> found(String text, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(match -> match.group(1))
+                .toList();
     }
 
     @Test

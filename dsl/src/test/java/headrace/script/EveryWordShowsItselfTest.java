@@ -43,6 +43,7 @@ class EveryWordShowsItselfTest {
             Map.entry(EnergyPrice.class, "an amount with its currency and unit"),
             Map.entry(UnitSystem.class, "its text names the units"),
             Map.entry(SpreadWords.WrittenSpread.class, "a choice for another word; its text is all of it"),
+            Map.entry(WhatIfWords.Positions.class, "a choice for another word; its text is all of it"),
             Map.entry(WhatIfWords.Slider.class, "a choice for another word; its text is all of it"),
             Map.entry(WhatIf.class, "moves; the doors show it as controls or where it begins"));
 

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -22,9 +24,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class Typeface {
     /** For everything but titles. */
-    public static final Typeface REGULAR = read("SourceSans3-Regular.ttf");
+    public static final Typeface REGULAR = read("hr", "SourceSans3-Regular.ttf");
     /** For titles. */
-    public static final Typeface SEMIBOLD = read("SourceSans3-Semibold.ttf");
+    public static final Typeface SEMIBOLD = read("hs", "SourceSans3-Semibold.ttf");
 
     /** How far capitals and figures rise above the base line, as a share of the size. Measured on the typeface. */
     public static final double CAPITAL_HEIGHT = 0.66;
@@ -33,6 +35,7 @@ public final class Typeface {
     /** How far accents rise above the base line, as a share of the size. */
     public static final double ASCENT = 0.78;
 
+    private final String name;
     private final ByteBuffer file;
     private final Map<String, Integer> tables = new HashMap<>();
     private final GlyphOutlines outlines;
@@ -40,7 +43,8 @@ public final class Typeface {
     private final int advances;
     private final Map<Integer, Integer> glyphs = new ConcurrentHashMap<>();
 
-    private Typeface(ByteBuffer file) {
+    private Typeface(String name, ByteBuffer file) {
+        this.name = name;
         this.file = file;
         int count = file.getShort(4);
         for (int i = 0; i < count; i++) {
@@ -55,9 +59,9 @@ public final class Typeface {
         outlines = new GlyphOutlines(file, tables.get("glyf"), tables.get("loca"), file.getShort(head + 50) == 1);
     }
 
-    private static Typeface read(String name) {
-        try (InputStream in = Typeface.class.getResourceAsStream(name)) {
-            return new Typeface(ByteBuffer.wrap(in.readAllBytes()));
+    private static Typeface read(String name, String resource) {
+        try (InputStream in = Typeface.class.getResourceAsStream(resource)) {
+            return new Typeface(name, ByteBuffer.wrap(in.readAllBytes()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -72,13 +76,45 @@ public final class Typeface {
     public Path2D outline(String text, double size, double x, double y) {
         Path2D.Double path = new Path2D.Double(Path2D.WIND_NON_ZERO);
         double scale = size / unitsPerEm;
-        double pen = 0;
-        for (int letter : text.codePoints().toArray()) {
-            AffineTransform place = new AffineTransform(scale, 0, 0, -scale, x + pen * scale, y);
-            path.append(outlines.of(glyph(letter)).getPathIterator(place), false);
-            pen += advance(letter);
+        for (Letter letter : letters(text)) {
+            AffineTransform place = new AffineTransform(scale, 0, 0, -scale, x + letter.across() * scale, y);
+            path.append(letter.outline().getPathIterator(place), false);
         }
         return path;
+    }
+
+    /**
+     * A letter in a line of text, in the typeface's own units with the base line at 0 and up positive.
+     *
+     * @param glyph its number in the typeface
+     * @param outline its outline, from where it begins; not to be changed
+     * @param across where it begins
+     */
+    record Letter(int glyph, Path2D outline, double across) {}
+
+    /** Returns the letters of a text that leave something to see. */
+    List<Letter> letters(String text) {
+        List<Letter> letters = new ArrayList<>();
+        double pen = 0;
+        for (int letter : text.codePoints().toArray()) {
+            int glyph = glyph(letter);
+            Path2D outline = outlines.of(glyph);
+            if (outline.getCurrentPoint() != null) {
+                letters.add(new Letter(glyph, outline, pen));
+            }
+            pen += advance(letter);
+        }
+        return letters;
+    }
+
+    /** Returns a short name, the same whenever and wherever. */
+    String name() {
+        return name;
+    }
+
+    /** Returns how many of its own units make its size. */
+    double unitsPerEm() {
+        return unitsPerEm;
     }
 
     /** Returns whether the typeface has the letter. */
