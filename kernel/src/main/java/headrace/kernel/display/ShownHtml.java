@@ -41,8 +41,8 @@ final class ShownHtml {
             .headrace .wide{overflow-x:auto}
             .headrace ul{margin:.2em 0;padding-left:1.2em}
             .headrace figure{margin:.6em 0}
-            .headrace svg{max-width:100%;height:auto}
-            @media screen and (max-width:36rem){.headrace figure{overflow-x:auto}.headrace svg{max-width:none;width:34rem}}
+            .headrace img{max-width:100%;height:auto}
+            @media screen and (max-width:36rem){.headrace figure{overflow-x:auto}.headrace img{max-width:none;width:34rem}}
             @media print{.headrace table,.headrace figure,.headrace dl{break-inside:avoid}}
             </style>
             """;
@@ -81,7 +81,8 @@ final class ShownHtml {
             table(table.table());
         } else if (block instanceof ChartBlock chart) {
             out.append("<figure>")
-                    .append(chart.chart().toSvg(Display.CHART_PIXELS))
+                    .append(Picture.svg(
+                            Display.svg(chart.chart()), chart.chart().altText()))
                     .append("</figure>\n");
         } else if (block instanceof NotesBlock notes) {
             out.append("<aside class=\"notes\">\n");
@@ -104,7 +105,7 @@ final class ShownHtml {
             out.append("<th scope=\"col\"").append(numberClass(column)).append('>');
             out.append(Html.escape(column.name()));
             if (!unit.isEmpty()) {
-                out.append("<span>").append(Html.escape(unit)).append("</span>");
+                out.append(" <span>").append(Html.escape(unit)).append("</span>");
             }
             out.append("</th>");
         }

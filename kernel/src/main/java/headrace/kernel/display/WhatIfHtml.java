@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -132,19 +131,13 @@ public final class WhatIfHtml {
         if (!part.name().isEmpty()) {
             out.append("<p class=\"name\">").append(Html.escape(part.name())).append("</p>");
         }
-        part.svg().ifPresent(svg -> picture(part.alt(), "image/svg+xml", svg.getBytes(StandardCharsets.UTF_8)));
-        part.png().ifPresent(png -> picture(part.alt(), "image/png", png));
+        part.svg().ifPresent(svg -> figure(Picture.svg(svg, part.alt())));
+        part.png().ifPresent(png -> figure(Picture.png(png, part.alt())));
         out.append("<pre class=\"said\">").append(Html.escape(part.text())).append("</pre></section>\n");
     }
 
-    private void picture(String alt, String type, byte[] bytes) {
-        out.append("<figure><img alt=\"")
-                .append(Html.escape(alt))
-                .append("\" src=\"data:")
-                .append(type)
-                .append(";base64,")
-                .append(Base64.getEncoder().encodeToString(bytes))
-                .append("\"/></figure>");
+    private void figure(String image) {
+        out.append("<figure>").append(image).append("</figure>");
     }
 
     /** Returns how the parts of a frame stand, as the script knows it. */

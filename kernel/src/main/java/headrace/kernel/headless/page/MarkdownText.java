@@ -1,5 +1,6 @@
 package headrace.kernel.headless.page;
 
+import headrace.kernel.display.Picture;
 import headrace.kernel.notebook.Fields;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -174,7 +175,7 @@ final class MarkdownText {
             }
             Fields forms = attachments.fields(destination.substring(ATTACHMENT.length()));
             Optional<String> drawing =
-                    forms.text("image/svg+xml").flatMap(SafeMarkup::svg).map(SafeMarkup.Drawing::address);
+                    forms.text("image/svg+xml").flatMap(SafeMarkup::svg).map(drawn -> Picture.address(drawn.svg()));
             if (drawing.isPresent()) {
                 return drawing;
             }

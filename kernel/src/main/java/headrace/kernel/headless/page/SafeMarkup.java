@@ -1,15 +1,13 @@
 package headrace.kernel.headless.page;
 
 import headrace.kernel.display.Html;
+import headrace.kernel.display.Picture;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -110,26 +108,9 @@ final class SafeMarkup {
      * @param label what it shows, in words; empty if it does not say
      */
     record Drawing(String svg, String label) {
-        private static final double TALL = 1.3;
-        private static final Pattern SIZE =
-                Pattern.compile("^<svg\\b[^>]*\\bviewBox=\"[\\d.]+ [\\d.]+ ([\\d.]+) ([\\d.]+)\"");
-
-        /** Returns the drawing as the address of a picture. */
-        String address() {
-            return "data:image/svg+xml;base64,"
-                    + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
-        }
-
         /** Returns the drawing as a picture, with words for those who cannot see it. */
         String picture(String otherwise) {
-            return "<img" + (isTall() ? " class=\"tall\"" : "") + " src=\"" + address() + "\" alt=\""
-                    + Html.escape(label.isBlank() ? otherwise : label) + "\">";
-        }
-
-        /** A drawing that is much higher than wide takes a whole page in print, or it could not be read. */
-        private boolean isTall() {
-            Matcher size = SIZE.matcher(svg);
-            return size.find() && Double.parseDouble(size.group(2)) > TALL * Double.parseDouble(size.group(1));
+            return Picture.svg(svg, label.isBlank() ? otherwise : label);
         }
     }
 

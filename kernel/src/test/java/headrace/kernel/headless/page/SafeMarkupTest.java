@@ -90,7 +90,7 @@ class SafeMarkupTest {
         String html =
                 html("<div>" + SVG.formatted("<path d=\"M0 0\"/>") + "</div>").orElseThrow();
         assertTrue(html.startsWith("<div><img src=\"data:image/svg+xml;base64,"), html);
-        assertTrue(html.endsWith("\" alt=\"Head over flow\"></div>"), html);
+        assertTrue(html.endsWith("\" alt=\"Head over flow\"/></div>"), html);
     }
 
     @Test
