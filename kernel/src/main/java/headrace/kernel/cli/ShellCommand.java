@@ -1,5 +1,6 @@
 package headrace.kernel.cli;
 
+import headrace.kernel.history.HistoryFolder;
 import headrace.kernel.session.Language;
 import headrace.kernel.session.Session;
 import headrace.kernel.session.groovy.GroovySession;
@@ -13,6 +14,7 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -57,7 +59,12 @@ final class ShellCommand implements Callable<Integer> {
                 return piped(session);
             }
             session.warmUp();
-            try (Terminal terminal = TerminalBuilder.builder().system(true).build()) {
+            // Of what the library asks before the first prompt nothing is needed, and some terminals answer late, or
+            // never.
+            try (Terminal terminal = TerminalBuilder.builder()
+                    .system(true)
+                    .graphemeCluster(false)
+                    .build()) {
                 new Shell(session, terminal, choices())
                         .run("Headrace " + Versions.edition().headrace()
                                 + ". help() lists the words, Tab completes, Alt-H explains, Ctrl-D ends.");
@@ -67,13 +74,17 @@ final class ShellCommand implements Callable<Integer> {
     }
 
     private static int piped(Session session) {
+        boolean prompts = "dumb".equals(System.getProperty("headrace.terminal"));
         PrintWriter out = new PrintWriter(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
-        boolean all = new PipedShell(session, out).run(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        boolean all =
+                new PipedShell(session, out, prompts).run(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         return all ? ExitCode.DONE : ExitCode.CELL_FAILED;
     }
 
     private Shell.Choices choices() {
-        return new Shell.Choices(
-                charts, Path.of(System.getProperty("user.home"), ".local", "share", "headrace", "shell-history"));
+        Optional<Path> history = HistoryFolder.ofUser(
+                        System.getenv(), System.getProperty("os.name"), Path.of(System.getProperty("user.home")))
+                .flatMap(HistoryFolder::shellFile);
+        return new Shell.Choices(charts, history, Boolean.getBoolean("headrace.colour"));
     }
 }

@@ -1,5 +1,7 @@
 package headrace.kernel.history;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +30,23 @@ public final class HistoryFolder {
             return chosen.isBlank() ? Optional.empty() : Optional.of(Path.of(chosen));
         }
         return Optional.of(state(environment, system, home).resolve("headrace").resolve("history"));
+    }
+
+    /**
+     * Returns the file of the shell in a folder, made so that nobody but its owner can read it; nothing if that cannot
+     * be.
+     */
+    public static Optional<Path> shellFile(Path folder) {
+        Path file = folder.resolve("shell");
+        try {
+            Owned.folder(folder);
+            if (!Files.exists(file)) {
+                Owned.file(file);
+            }
+            return Files.isWritable(file) ? Optional.of(file) : Optional.empty();
+        } catch (IOException cannotBeKept) {
+            return Optional.empty();
+        }
     }
 
     private static Path state(Map<String, String> environment, String system, Path home) {

@@ -14,9 +14,17 @@ final class CellColours implements Highlighter {
     private static final AttributedStyle PLAIN = AttributedStyle.DEFAULT;
 
     private final Set<String> words;
+    private final boolean coloured;
 
-    CellColours(Set<String> words) {
+    /**
+     * Makes the colours.
+     *
+     * @param words the words of the script
+     * @param coloured whether there are colours, or only strong and faint letters
+     */
+    CellColours(Set<String> words, boolean coloured) {
         this.words = words;
+        this.coloured = coloured;
     }
 
     @Override
@@ -34,10 +42,14 @@ final class CellColours implements Highlighter {
     private AttributedStyle style(Token token) {
         return switch (token.kind()) {
             case WORD -> words.contains(token.text()) ? PLAIN.bold() : PLAIN;
-            case NUMBER -> PLAIN.foreground(AttributedStyle.CYAN);
-            case STRING, LONG_STRING -> PLAIN.foreground(AttributedStyle.GREEN);
+            case NUMBER -> coloured(AttributedStyle.CYAN);
+            case STRING, LONG_STRING -> coloured(AttributedStyle.GREEN);
             case COMMENT -> PLAIN.faint();
             default -> PLAIN;
         };
+    }
+
+    private AttributedStyle coloured(int colour) {
+        return coloured ? PLAIN.foreground(colour) : PLAIN;
     }
 }

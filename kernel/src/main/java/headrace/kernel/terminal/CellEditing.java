@@ -14,6 +14,11 @@ import org.jline.reader.Parser;
 
 /** Tells the line editor when a cell is whole, and what could stand at the cursor. */
 final class CellEditing implements Parser, Completer {
+    /** A blank and parentheses about what is told, and a column that stays free. */
+    private static final int AROUND = 5;
+
+    private static final int LEAST_TOLD = 8;
+
     private final Session session;
 
     CellEditing(Session session) {
@@ -38,11 +43,24 @@ final class CellEditing implements Parser, Completer {
         if (!(line instanceof CellLine cell) || cell.completion().isEmpty()) {
             return;
         }
+        List<Completion.Candidate> all = cell.completion().get().candidates();
+        int room = room(reader.getTerminal().getSize().getColumns(), cell, all);
         int rank = 0;
-        for (Completion.Candidate one : cell.completion().get().candidates()) {
+        for (Completion.Candidate one : all) {
             String told = one.signature().isEmpty() ? one.type() : one.signature();
-            candidates.add(new Candidate(one.text(), one.text(), null, told, null, null, false, rank++));
+            String fitting = told.length() <= room ? told : told.substring(0, Math.max(0, room - 1)) + "…";
+            candidates.add(new Candidate(
+                    one.text(), one.text(), null, room < LEAST_TOLD ? null : fitting, null, null, false, rank++));
         }
+    }
+
+    /** How long what is told of a candidate may be: the list stands under the word, and must not be broken. */
+    private int room(int columns, CellLine cell, List<Completion.Candidate> candidates) {
+        String before = cell.line().substring(0, cell.cursor() - cell.wordCursor());
+        int begins = Shell.prompt(session).length() + before.length() - before.lastIndexOf('\n') - 1;
+        int widest =
+                candidates.stream().mapToInt(one -> one.text().length()).max().orElse(0);
+        return columns - begins % columns - widest - AROUND;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package headrace.kernel.terminal;
 
 import headrace.chart.Chart;
+import headrace.report.Block.ChartBlock;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -30,11 +31,20 @@ final class ChartView {
 
     private final Terminal terminal;
     private final Charts charts;
+    private final boolean coloured;
     private Optional<TerminalGraphics> protocol;
 
-    ChartView(Terminal terminal, Charts charts) {
+    /**
+     * Makes a view.
+     *
+     * @param terminal where it draws
+     * @param charts how it draws
+     * @param coloured whether dots and letters have colours; a picture has in any case
+     */
+    ChartView(Terminal terminal, Charts charts, boolean coloured) {
         this.terminal = terminal;
         this.charts = charts;
+        this.coloured = coloured;
     }
 
     /** Returns what draws the chart when it is written to the terminal, with a line break at its end. */
@@ -48,7 +58,7 @@ final class ChartView {
                 return dots(chart);
             }
         }
-        return "[" + chart.altText() + "]\n";
+        return new ChartBlock(chart).toText(terminal.getSize().getColumns()) + "\n";
     }
 
     private String picture(Chart chart, TerminalGraphics graphics) {
@@ -69,12 +79,12 @@ final class ChartView {
     private String dots(Chart chart) {
         int columns = Math.min(MOST_COLUMNS, terminal.getSize().getColumns() - 1);
         int pixels = (int) Math.max(LEAST_PIXELS, Math.floor(columns * DotSurface.ACROSS));
-        return chart.drawn(pixels, height -> new DotSurface(columns, height)).lines().stream()
-                .map(this::coloured)
+        return chart.drawn(pixels, height -> new DotSurface(columns, height, coloured)).lines().stream()
+                .map(this::written)
                 .collect(Collectors.joining("\n", "", "\n"));
     }
 
-    private String coloured(AttributedString line) {
+    private String written(AttributedString line) {
         return line.toAnsi(terminal);
     }
 

@@ -43,7 +43,10 @@ final class DotSurface implements Surface {
     private final int[] inks;
     private final char[] letters;
 
-    DotSurface(int columns, double height) {
+    private final boolean coloured;
+
+    DotSurface(int columns, double height, boolean coloured) {
+        this.coloured = coloured;
         this.columns = columns;
         rows = (int) Math.ceil(height / DOWN);
         dots = new int[columns * rows];
@@ -157,8 +160,8 @@ final class DotSurface implements Surface {
         return line.subSequence(0, end);
     }
 
-    private static AttributedStyle style(int rgb) {
-        boolean grey = spread(rgb) < COLOURED;
+    private AttributedStyle style(int rgb) {
+        boolean grey = spread(rgb) < COLOURED || !coloured;
         if (grey) {
             return paleness(rgb) > QUIET ? AttributedStyle.DEFAULT.faint() : AttributedStyle.DEFAULT;
         }

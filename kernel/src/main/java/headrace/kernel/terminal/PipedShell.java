@@ -4,6 +4,7 @@ import headrace.kernel.session.Completeness;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
+import headrace.report.Block.ChartBlock;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -16,8 +17,12 @@ import java.util.Optional;
  * cell ends with the line that makes it whole.
  */
 public final class PipedShell {
+    private static final int COLUMNS = 100;
+
     private final Session session;
+    private final PrintWriter out;
     private final Screen screen;
+    private final boolean prompts;
     private boolean failed;
 
     /**
@@ -25,10 +30,13 @@ public final class PipedShell {
      *
      * @param session runs the cells; left open
      * @param out where results go
+     * @param prompts whether somebody types at a terminal that knows no commands, and is to be prompted
      */
-    public PipedShell(Session session, PrintWriter out) {
+    public PipedShell(Session session, PrintWriter out, boolean prompts) {
         this.session = session;
-        screen = new Screen(out, false, chart -> "[" + chart.altText() + "]\n");
+        this.out = out;
+        this.prompts = prompts;
+        screen = new Screen(out, Screen.Place.FILE, chart -> new ChartBlock(chart).toText(COLUMNS) + "\n");
     }
 
     /** Runs all cells, also those after one that failed; returns whether none failed. */
@@ -36,17 +44,27 @@ public final class PipedShell {
         Output output = new ShellOutput(screen, (prompt, secret) -> Optional.empty());
         StringBuilder cell = new StringBuilder();
         try (BufferedReader lines = new BufferedReader(cells)) {
+            prompt(cell);
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 cell.append(line).append('\n');
                 if (session.completeness(cell.toString()).state() != Completeness.State.INCOMPLETE) {
                     run(cell, output);
                 }
+                prompt(cell);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         run(cell, output);
         return !failed;
+    }
+
+    private void prompt(StringBuilder cell) {
+        if (prompts) {
+            String prompt = Shell.prompt(session);
+            out.print(cell.length() == 0 ? prompt : prompt.replaceAll("\\d", ">"));
+            out.flush();
+        }
     }
 
     private void run(StringBuilder cell, Output output) {

@@ -12,7 +12,6 @@ import headrace.report.Block.ChartBlock;
 import headrace.report.Shown;
 import java.io.PrintWriter;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * Writes what cells print and show. Text from elsewhere never commands the terminal, and where there is no terminal
@@ -23,17 +22,30 @@ final class Screen {
 
     private final TerminalLines lines;
     private final Function<Chart, String> drawing;
+    private final Place place;
     private int columns = UNKNOWN_COLUMNS;
+    private int column;
+
+    /** Where text goes. */
+    enum Place {
+        /** A file, or another program. */
+        FILE,
+        /** A terminal of which no colours are wanted. */
+        TERMINAL,
+        /** A terminal with colours. */
+        COLOURED_TERMINAL
+    }
 
     /**
      * Makes a screen.
      *
      * @param out where the text goes
-     * @param commands whether that is a terminal that understands commands
+     * @param place what kind of place that is
      * @param drawing what draws a chart there, with a line break at its end
      */
-    Screen(PrintWriter out, boolean commands, Function<Chart, String> drawing) {
-        lines = TerminalLines.on(out, commands);
+    Screen(PrintWriter out, Place place, Function<Chart, String> drawing) {
+        lines = TerminalLines.on(out, place != Place.FILE);
+        this.place = place;
         this.drawing = drawing;
     }
 
@@ -43,13 +55,16 @@ final class Screen {
     }
 
     synchronized void printed(String text, boolean error) {
-        lines.print(safe(text), error ? Tone.ERROR : Tone.PLAIN);
+        String shown = fitted(safe(text), column);
+        lines.print(shown, error ? wrong() : Tone.PLAIN);
+        int end = shown.lastIndexOf('\n');
+        column = end < 0 ? column + shown.length() : shown.length() - end - 1;
     }
 
     synchronized void shown(MimeBundle bundle) {
-        lines.freshLine();
+        freshLine();
         if (bundle.shown().isEmpty()) {
-            lines.line(safe(bundle.text()), Tone.PLAIN);
+            lines.line(fitted(safe(bundle.text()), 0), Tone.PLAIN);
         }
         boolean first = true;
         for (Shown each : bundle.shown()) {
@@ -93,23 +108,27 @@ final class Screen {
     }
 
     synchronized void failed(Fault fault) {
-        fault.lines().stream().map(Screen::safe).flatMap(this::broken).forEach(line -> lines.line(line, Tone.ERROR));
+        freshLine();
+        fault.lines().forEach(line -> lines.line(told(safe(line)), wrong()));
+    }
+
+    private Tone wrong() {
+        return place == Place.TERMINAL ? Tone.PLAIN : Tone.ERROR;
+    }
+
+    /** What is indented is code, and stays as it is. */
+    private String told(String line) {
+        return line.startsWith(" ") ? line : fitted(line, 0);
     }
 
     /** Begins a line of its own, so that what is typed next does not stand behind what was printed. */
     synchronized void freshLine() {
         lines.freshLine();
+        column = 0;
     }
 
-    /** Breaks a sentence at blanks into lines that fit; what is indented is code, and stays as it is. */
-    private Stream<String> broken(String line) {
-        if (line.startsWith(" ") || line.length() <= columns) {
-            return Stream.of(line);
-        }
-        int blank = line.lastIndexOf(' ', columns);
-        int end = blank > 0 ? blank : columns;
-        return Stream.concat(
-                Stream.of(line.substring(0, end)), broken(line.substring(end).stripLeading()));
+    private String fitted(String text, int at) {
+        return place != Place.FILE ? Fitted.of(text, columns, at) : text;
     }
 
     private static String safe(String text) {

@@ -44,14 +44,18 @@ public final class Shell {
     public Shell(Session session, Terminal terminal, Choices choices) {
         this.session = session;
         this.terminal = terminal;
-        screen = new Screen(terminal.writer(), true, new ChartView(terminal, choices.charts())::drawn);
+        screen = new Screen(
+                terminal.writer(),
+                choices.coloured() ? Screen.Place.COLOURED_TERMINAL : Screen.Place.TERMINAL,
+                new ChartView(terminal, choices.charts(), choices.coloured())::drawn);
         CellEditing editing = new CellEditing(session);
         reader = LineReaderBuilder.builder()
                 .terminal(terminal)
+                .appName("Headrace")
                 .parser(editing)
                 .completer(editing)
-                .highlighter(new CellColours(words()))
-                .variable(LineReader.HISTORY_FILE, choices.history())
+                .highlighter(new CellColours(words(), choices.coloured()))
+                .variable(LineReader.HISTORY_FILE, choices.history().orElse(null))
                 .variable(LineReader.HISTORY_SIZE, MOST_REMEMBERED)
                 .variable(LineReader.HISTORY_FILE_SIZE, MOST_REMEMBERED)
                 .variable(LineReader.SECONDARY_PROMPT_PATTERN, "%P> ")
@@ -72,9 +76,10 @@ public final class Shell {
      * How a shell shows and remembers.
      *
      * @param charts how it draws charts
-     * @param history the file in which it remembers the cells
+     * @param history the file in which it remembers the cells for later sessions, if it is to
+     * @param coloured whether there are colours
      */
-    public record Choices(Charts charts, Path history) {}
+    public record Choices(Charts charts, Optional<Path> history, boolean coloured) {}
 
     private static Set<String> words() {
         return Vocabulary.all().words().stream().map(Vocabulary.Entry::name).collect(Collectors.toSet());
@@ -82,8 +87,9 @@ public final class Shell {
 
     /** Greets, and reads and runs cells until the user ends it. */
     public void run(String greeting) {
-        terminal.writer().println(greeting);
         Output output = new ShellOutput(screen, this::ask);
+        fit();
+        output.print(greeting + "\n");
         for (Optional<String> cell = read(); cell.isPresent(); cell = read()) {
             if (!cell.get().isBlank()) {
                 run(cell.get(), output);
@@ -91,11 +97,15 @@ public final class Shell {
         }
     }
 
+    static String prompt(Session session) {
+        return session.count() + 1 + "> ";
+    }
+
     /** Reads a cell; nothing at the end. */
     private Optional<String> read() {
         while (true) {
             try {
-                return Optional.of(reader.readLine(session.count() + 1 + "> "));
+                return Optional.of(reader.readLine(prompt(session)));
             } catch (UserInterruptException takenBack) {
                 continue;
             } catch (EndOfFileException end) {
@@ -105,7 +115,7 @@ public final class Shell {
     }
 
     private void run(String cell, Output output) {
-        screen.fit(Math.max(LEAST_COLUMNS, terminal.getSize().getColumns()));
+        fit();
         SignalHandler before = terminal.handle(Signal.INT, signal -> session.interrupt());
         try {
             Outcome outcome = session.run(cell, true, output);
@@ -118,6 +128,10 @@ public final class Shell {
         } finally {
             terminal.handle(Signal.INT, before);
         }
+    }
+
+    private void fit() {
+        screen.fit(Math.max(LEAST_COLUMNS, terminal.getSize().getColumns()));
     }
 
     private Optional<String> ask(String prompt, boolean secret) {

@@ -13,19 +13,20 @@ import java.util.TreeMap;
  */
 final class Sixel {
     private static final int BAND = 6;
-    private static final int LEVELS = 6;
     private static final int FULL = 255;
     private static final int PERCENT = 100;
     private static final int WORTH_COUNTING = 3;
 
     private final BufferedImage image;
+    private final Inks inks;
     private final StringBuilder out = new StringBuilder();
 
     private Sixel(BufferedImage image) {
         this.image = image;
+        inks = Inks.of(image);
     }
 
-    /** Returns the characters that draw a picture, in 216 colours. */
+    /** Returns the characters that draw a picture, in 256 colours. */
     static String of(BufferedImage image) {
         Sixel sixel = new Sixel(image);
         sixel.begin();
@@ -37,24 +38,25 @@ final class Sixel {
 
     private void begin() {
         out.append("\u001bP0;1;0q\"1;1;").append(image.getWidth()).append(';').append(image.getHeight());
-        for (int ink = 0; ink < LEVELS * LEVELS * LEVELS; ink++) {
+        for (int ink = 0; ink < inks.list().size(); ink++) {
             out.append('#').append(ink).append(";2");
-            for (int level : new int[] {ink / (LEVELS * LEVELS), ink / LEVELS % LEVELS, ink % LEVELS}) {
-                out.append(';').append(level * PERCENT / (LEVELS - 1));
+            for (int shift = 16; shift >= 0; shift -= 8) {
+                int level = inks.list().get(ink) >> shift & FULL;
+                out.append(';').append(Math.round((float) level * PERCENT / FULL));
             }
         }
     }
 
     private void band(int top) {
-        TreeMap<Integer, byte[]> inks = new TreeMap<>();
+        TreeMap<Integer, byte[]> used = new TreeMap<>();
         int rows = Math.min(BAND, image.getHeight() - top);
         for (int row = 0; row < rows; row++) {
             for (int x = 0; x < image.getWidth(); x++) {
-                int ink = ink(image.getRGB(x, top + row));
-                inks.computeIfAbsent(ink, any -> new byte[image.getWidth()])[x] |= (byte) (1 << row);
+                int ink = inks.place(image.getRGB(x, top + row));
+                used.computeIfAbsent(ink, any -> new byte[image.getWidth()])[x] |= (byte) (1 << row);
             }
         }
-        inks.forEach((ink, columns) -> {
+        used.forEach((ink, columns) -> {
             out.append('#').append(ink);
             columns(columns);
             out.append('$');
@@ -76,13 +78,5 @@ final class Sixel {
             }
             x = end;
         }
-    }
-
-    private static int ink(int rgb) {
-        return (level(rgb >> 16) * LEVELS + level(rgb >> 8)) * LEVELS + level(rgb);
-    }
-
-    private static int level(int channel) {
-        return ((channel & FULL) * (LEVELS - 1) + FULL / 2) / FULL;
     }
 }

@@ -164,6 +164,20 @@ class HistoryTest {
         withCell("mine").close();
         assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(cells())));
         assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(files().get(0))));
+        Path shell = HistoryFolder.shellFile(cells()).orElseThrow();
+        assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(shell)));
+        Files.writeString(shell, "what was typed");
+        assertEquals(
+                "what was typed",
+                Files.readString(HistoryFolder.shellFile(cells()).orElseThrow()),
+                "it stays");
+        assertEquals(1, history().earlier().size(), "the cells of the shell are no session of a notebook");
+    }
+
+    @Test
+    void where_no_folder_can_be_made_the_shell_keeps_nothing() throws IOException {
+        Path file = Files.writeString(folder.resolve("a file"), "");
+        assertEquals(Optional.empty(), HistoryFolder.shellFile(file.resolve("history")));
     }
 
     @Test

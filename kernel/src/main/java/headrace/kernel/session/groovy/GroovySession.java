@@ -308,6 +308,9 @@ public final class GroovySession implements Session {
     @Override
     public Completeness completeness(String code) {
         CellText text = CellText.of(code, usual);
+        if (text.namesLanguageAlone()) {
+            return new Completeness(Completeness.State.INCOMPLETE, "");
+        }
         return text.isJava() ? java().completeness(text.code()) : CompletenessCheck.of(text.code());
     }
 

@@ -30,6 +30,11 @@ public record CellText(Optional<Language> language, String code, String named) {
         return new CellText(Language.of(head.group(1)), blank + cell.substring(head.end()), head.group(1));
     }
 
+    /** Returns whether it says its language and nothing yet in it. */
+    public boolean namesLanguageAlone() {
+        return !named.isEmpty() && language.isPresent() && code.isBlank();
+    }
+
     /** Returns whether it is a cell of Java. */
     public boolean isJava() {
         return language.filter(Language.JAVA::equals).isPresent();
