@@ -58,7 +58,17 @@ if not "%failed%"=="0" (
 )
 :built
 
+rem The shell edits lines where somebody types and reads; it asks the terminal through native code, which newer Java
+rem remarks on unless it is allowed.
+set "terminal=false"
+set "native="
+if /i not "%~1"=="shell" goto told
+powershell -NoProfile -NonInteractive -Command "if ([Console]::IsInputRedirected -or [Console]::IsOutputRedirected) { exit 1 }"
+if not errorlevel 1 set "terminal=true"
+if "%version%"=="25" set "native=--illegal-native-access=allow"
+:told
+
 rem Results are printed in UTF-8, which the console understands in this code page.
 chcp 65001 >nul
-"%java%" -Dfile.encoding=UTF-8 -Djava.awt.headless=true -Dheadrace.colour=false -XX:+UseSerialGC -XX:+EnableDynamicAgentLoading -Xshare:auto -cp "%jars%\*" headrace.kernel.cli.Main %*
+"%java%" -Dfile.encoding=UTF-8 -Djava.awt.headless=true -Dheadrace.colour=%terminal% -Dheadrace.terminal=%terminal% %native% -XX:+UseSerialGC -XX:+EnableDynamicAgentLoading -Xshare:auto -cp "%jars%\*" headrace.kernel.cli.Main %*
 exit /b %errorlevel%

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             UninstallCommand.class,
             CheckCommand.class,
             KernelCommand.class,
+            RehearseCommand.class,
             HelpCommand.class
         })
 public final class Main implements Runnable {

@@ -53,6 +53,17 @@ class ProgramTest {
         assertEquals(before, Files.readString(notebook));
     }
 
+    /** Of what a user would type, the shell of the rehearsal leaves the cell in the history. */
+    @Test
+    void a_rehearsal_runs_a_notebook_and_types_into_a_shell_and_leaves_all_in_its_folder() throws Exception {
+        Files.writeString(folder.resolve("one.ipynb"), notebook("println 'played'"));
+        Ended ended = started("rehearse", "one.ipynb", "scratch").end();
+        assertEquals(ExitCode.DONE, ended.code(), ended.printed());
+        assertTrue(Files.readString(folder.resolve("scratch/results/one.ipynb")).contains("played"));
+        assertTrue(Files.readString(folder.resolve("scratch/history")).contains("1 + 1"));
+        assertFalse(started("--help").end().printed().contains("rehearse"), "it is not for users");
+    }
+
     @Test
     void a_failed_cell_is_told_by_the_exit_code_and_leaves_its_error_in_the_notebook() throws Exception {
         Files.writeString(folder.resolve("bad.groovy"), "println 'begun'\n// %%\nthrow new Exception('no flow')\n");
