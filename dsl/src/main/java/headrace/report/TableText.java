@@ -4,44 +4,44 @@ import headrace.data.Cell;
 import headrace.data.Column;
 import headrace.data.Table;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Lays out a table for a terminal: names over units over values. A table too wide goes on beneath itself, with its
- * first column again.
+ * Lays out a table for a terminal: names over units over values. A table too wide goes on beneath itself, with the
+ * columns again by which its rows are told apart, if they leave room for others.
  */
 final class TableText {
     private static final String GAP = "  ";
     private static final int WIDEST_NAME = 14;
 
-    /** How wide a column of text may be: as wide as it likes, else narrower until the table fits. */
-    private static final int[] WIDEST_TEXT = {44, 30, 22};
+    /** How wide a column of text may be: as wide as it likes, else narrower where that fits better. */
+    private static final int[] WIDEST_TEXT = {44, 30, 22, 16};
 
     private final Table table;
-    private final int nameLines;
     private final List<List<List<String>>> columns;
 
     /** Lays out each column as blocks of lines: its head, then a block for each row, all of one width. */
     private TableText(Table table, int widestText) {
         this.table = table;
-        nameLines = table.columns().stream()
-                .mapToInt(column -> PlainText.broken(column.name(), WIDEST_NAME).size())
-                .max()
-                .orElse(1);
         columns = IntStream.range(0, table.columns().size())
                 .mapToObj(i -> column(i, widestText))
                 .toList();
     }
 
     static List<String> lines(Table table, int width) {
-        TableText text = new TableText(table, WIDEST_TEXT[0]);
-        for (int i = 1; i < WIDEST_TEXT.length && text.width() > width; i++) {
-            text = new TableText(table, WIDEST_TEXT[i]);
-        }
+        TableText text = IntStream.of(WIDEST_TEXT)
+                .mapToObj(widest -> new TableText(table, widest))
+                .min(Comparator.comparingInt(each -> each.trouble(width)))
+                .orElseThrow();
         List<String> out = new ArrayList<>(new PlainText(width).wrapped(table.title(), ""));
+        boolean first = true;
         for (List<Integer> group : text.groups(width)) {
+            if (!first) {
+                out.add("");
+            }
+            first = false;
             out.addAll(text.lines(group));
         }
         return out;
@@ -55,9 +55,14 @@ final class TableText {
                 StringBuilder text = new StringBuilder();
                 for (int i : group) {
                     List<String> lines = columns.get(i).get(block);
-                    text.append(GAP).append(line < lines.size() ? lines.get(line) : " ".repeat(widthOf(i)));
+                    int at = block == 0
+                            ? line - height + lines.size()
+                            : line; // heads end on one line, rows begin on one
+                    text.append(GAP).append(at >= 0 && at < lines.size() ? lines.get(at) : " ".repeat(widthOf(i)));
                 }
-                out.add(text.toString().stripTrailing());
+                if (block > 0 || !text.toString().isBlank()) {
+                    out.add(text.toString().stripTrailing());
+                }
             }
         }
         return out;
@@ -70,28 +75,57 @@ final class TableText {
                 .orElse(0);
     }
 
-    /** Returns the columns that stand side by side: as many as fit, the first always among them. */
+    /**
+     * Returns the columns that stand side by side: as many as fit, those that tell the rows apart always among them.
+     */
     private List<List<Integer>> groups(int width) {
+        List<Integer> apart = apart(width);
         List<List<Integer>> groups = new ArrayList<>();
-        List<Integer> group = new ArrayList<>(List.of(0));
-        int used = GAP.length() + widthOf(0);
-        for (int i = 1; i < columns.size(); i++) {
-            if (group.size() > 1 && used + GAP.length() + widthOf(i) > width) {
+        List<Integer> group = new ArrayList<>(apart);
+        for (int i = apart.size(); i < columns.size(); i++) {
+            if (group.size() > apart.size() && width(group) + GAP.length() + widthOf(i) > width) {
                 groups.add(group);
-                group = new ArrayList<>(List.of(0));
-                used = GAP.length() + widthOf(0);
+                group = new ArrayList<>(apart);
             }
             group.add(i);
-            used += GAP.length() + widthOf(i);
         }
         groups.add(group);
         return groups;
     }
 
-    private int width() {
-        return IntStream.range(0, columns.size())
-                .map(i -> GAP.length() + widthOf(i))
-                .sum();
+    /** Returns the first columns by which no two rows are alike; only the first if these leave no room for others. */
+    private List<Integer> apart(int width) {
+        int count = 1;
+        while (count < columns.size() - 1 && !tellsApart(count)) {
+            count++;
+        }
+        List<Integer> first = IntStream.range(0, count).boxed().toList();
+        int widest =
+                IntStream.range(count, columns.size()).map(this::widthOf).max().orElse(0);
+        return tellsApart(count) && width(first) + GAP.length() + widest <= width ? first : List.of(0);
+    }
+
+    private boolean tellsApart(int count) {
+        long unlike = table.rows().stream()
+                .map(row -> row.subList(0, count).stream().map(Cell::print).toList())
+                .distinct()
+                .count();
+        return unlike == table.rows().size();
+    }
+
+    private int width(List<Integer> group) {
+        return group.stream().mapToInt(i -> GAP.length() + widthOf(i)).sum();
+    }
+
+    /**
+     * Returns how badly it fits: going on beneath once more is bad, rows that cannot be told apart are worse, and lines
+     * too long are worst.
+     */
+    private int trouble(int width) {
+        List<List<Integer>> groups = groups(width);
+        boolean tooWide = groups.stream().anyMatch(group -> width(group) > width);
+        boolean alike = groups.size() > 1 && !tellsApart(apart(width).size());
+        return groups.size() + (alike ? columns.size() : 0) + (tooWide ? 2 * columns.size() : 0);
     }
 
     private int widthOf(int i) {
@@ -118,14 +152,10 @@ final class TableText {
                 .toList();
     }
 
-    /** Returns name over unit, the names of all columns ending on one line. */
-    private List<String> head(Column column) {
-        List<String> name = PlainText.broken(column.name(), WIDEST_NAME);
-        List<String> lines = new ArrayList<>(Collections.nCopies(nameLines - name.size(), ""));
-        lines.addAll(name);
-        if (table.columns().stream().anyMatch(any -> !unit(any).isEmpty())) {
-            lines.add(unit(column));
-        }
+    /** Returns name over unit. */
+    private static List<String> head(Column column) {
+        List<String> lines = new ArrayList<>(PlainText.broken(column.name(), WIDEST_NAME));
+        lines.add(unit(column));
         return lines;
     }
 

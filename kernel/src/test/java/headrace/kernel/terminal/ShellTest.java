@@ -93,7 +93,7 @@ class ShellTest {
     void without_a_terminal_nothing_is_said_of_how_far_a_calculation_is() {
         StringWriter out = new StringWriter();
         try (GroovySession session = new GroovySession()) {
-            new PipedShell(session, new PrintWriter(out))
+            new PipedShell(session, new PrintWriter(out), false)
                     .run(new StringReader(
                             "for (i in 0..9) { headrace.work.Work.progress('weighing', i, 10); sleep(60) }\n7\n"));
         }
