@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -90,6 +91,24 @@ class CourseTest {
                 .filter(RunInput::runs)
                 .count();
         assertTrue(code >= 4, "an experiment");
+    }
+
+    @Test
+    void the_index_names_the_lessons_in_which_a_lecturer_moves_a_slider() throws IOException {
+        List<Integer> moving = new ArrayList<>();
+        for (MatchResult row : rows()) {
+            if (Files.readString(NOTEBOOKS.resolve(row.group(3))).contains("whatIf(")) {
+                moving.add(Integer.valueOf(row.group(1)));
+            }
+        }
+        assertTrue(moving.size() >= 3, moving::toString);
+        String named = moving.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        int last = named.lastIndexOf(", ");
+        assertTrue(
+                Files.readString(NOTEBOOKS.resolve("README.md"))
+                        .contains("Lessons " + named.substring(0, last) + " and " + named.substring(last + 2)
+                                + " have sliders"),
+                named);
     }
 
     @ParameterizedTest
