@@ -61,7 +61,8 @@ final class RunCommand implements Callable<Integer> {
             names = "--set",
             paramLabel = "NAME=VALUE",
             description =
-                    "A value for a parameter, with its unit: --set \"minimumHead=35 %%\". May be given several times.")
+                    "A value for a parameter, with its unit: --set \"minimumHead=35 %%\"; a list as [35 %%, 40 %%]. May be given"
+                            + " several times.")
     private List<String> set = List.of();
 
     @Option(

@@ -3,6 +3,7 @@ package headrace.kernel.headless;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
+import headrace.kernel.session.Language;
 import headrace.kernel.session.source.Token;
 import headrace.kernel.session.source.Tokens;
 import headrace.problem.Nearest;
@@ -16,8 +17,10 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Values for a run, in the place of those in the cell that is tagged {@code parameters}: they stand in a cell of their
@@ -34,6 +37,8 @@ public record RunParameters(Map<String, String> values) {
 
     private static final Pattern NAME = Pattern.compile("[A-Za-z_][A-Za-z0-9_]*");
     private static final Pattern PLAIN = Pattern.compile("[-+]?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?|true|false");
+    private static final Pattern REMARK = Pattern.compile("(^|\\s)#.*$");
+    private static final Pattern LIST = Pattern.compile("\\[(.*)]");
     private static final Pattern MEASURED = Pattern.compile("[-+]?\\d.*");
 
     /** Keeps the values from changing. */
@@ -53,8 +58,9 @@ public record RunParameters(Map<String, String> values) {
             int number = 0;
             for (String line : lines(file)) {
                 number++;
-                if (!line.isBlank() && !line.strip().startsWith("#")) {
-                    take(line, values, new Place(file.toString(), number, 0));
+                String said = REMARK.matcher(line).replaceFirst("");
+                if (!said.isBlank()) {
+                    take(said, values, new Place(file.toString(), number, 0));
                 }
             }
         }
@@ -112,7 +118,7 @@ public record RunParameters(Map<String, String> values) {
         }
         requireKnown(names(cells.get(at).source()), input);
         List<Integer> lines = new ArrayList<>(input.firstLines());
-        cells.add(at + 1, cell());
+        cells.add(at + 1, cell(input.language()));
         lines.add(at + 1, lines.get(at));
         Notebook notebook = input.notebook().withCells(cells);
         return new RunInput(input.file(), notebook, lines, input.language(), input.sha256());
@@ -144,14 +150,26 @@ public record RunParameters(Map<String, String> values) {
         return names;
     }
 
-    private Cell cell() {
+    /**
+     * Returns the cell that gives the values; in Groovy, which takes a value of any type for a variable of Java too.
+     */
+    private Cell cell(Language usual) {
+        String head = usual == Language.GROOVY ? "" : "%%" + Language.GROOVY.word() + "\n";
         String code = values.entrySet().stream()
                 .map(each -> each.getKey() + " = " + expression(each.getValue()))
-                .collect(Collectors.joining("\n", "// Parameters of this run\n", ""));
+                .collect(Collectors.joining("\n", head + "// Parameters of this run\n", ""));
         return Cell.code(code).with(Fields.NONE.with("tags", List.of(INJECTED)));
     }
 
     private static String expression(String value) {
+        Matcher list = LIST.matcher(value);
+        if (list.matches()) {
+            return Stream.of(list.group(1).split(","))
+                    .map(String::strip)
+                    .filter(each -> !each.isEmpty())
+                    .map(RunParameters::expression)
+                    .collect(Collectors.joining(", ", "[", "]"));
+        }
         if (PLAIN.matcher(value).matches()) {
             return value;
         }

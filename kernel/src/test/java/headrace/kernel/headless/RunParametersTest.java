@@ -6,6 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.kernel.headless.page.Edition;
+import headrace.kernel.notebook.Cell;
+import headrace.kernel.notebook.Fields;
+import headrace.kernel.notebook.Notebook;
+import headrace.kernel.session.Language;
+import headrace.kernel.session.Outcome;
+import headrace.kernel.session.Output;
 import headrace.kernel.session.groovy.GroovySession;
 import headrace.problem.Refusal;
 import java.io.ByteArrayOutputStream;
@@ -57,6 +63,44 @@ class RunParametersTest {
         Path file = Files.writeString(folder.resolve("p.txt"), "# a remark\nflow = 10 m3/h\ntimes = 5\n");
         RunParameters given = RunParameters.of(file, List.of("times=4"));
         assertEquals(Map.of("flow", "10 m3/h", "times", "4"), given.values());
+    }
+
+    @Test
+    void a_remark_in_the_file_may_stand_behind_a_value_too() throws IOException {
+        Path file =
+                Files.writeString(folder.resolve("p.txt"), "flow = 10 m3/h  # as built\nplace = room#4\n # no more\n");
+        assertEquals(
+                Map.of("flow", "10 m3/h", "place", "room#4"),
+                RunParameters.of(file, List.of()).values());
+    }
+
+    @Test
+    void a_value_may_be_a_list_each_with_its_unit() throws IOException {
+        String script = "// %% [parameters]\nflows = [20.m3ph]\n// %%\nflows.collect { it * 2 }";
+        RunParameters given = RunParameters.of(null, List.of("flows=[10 m3/h, 230 gpm]"));
+        String printed = printed(script, given);
+        assertTrue(printed.contains("[20 m³/h, 104.5 m³/h]"), printed);
+    }
+
+    /** 40 % of 50 m³/h. */
+    @Test
+    void a_notebook_in_Java_takes_them_for_its_typed_variables_too() throws IOException {
+        Notebook notebook = new Notebook(
+                Fields.NONE,
+                List.of(
+                        Cell.code("var share = percent(35);\nint times = 1;\nString place = \"a\";")
+                                .with(Fields.NONE.with("tags", List.of("parameters"))),
+                        Cell.code("place + \" \" + m3ph(50).times(share.value()).times(times)")));
+        RunInput input = new RunInput(Path.of("a.ipynb"), notebook, List.of(1, 1), Language.JAVA, "");
+        RunInput given = RunParameters.of(null, List.of("share=40 %", "times=2", "place=mill's end"))
+                .in(input);
+        Outcome last = new Outcome.Done();
+        try (GroovySession session = new GroovySession(Language.JAVA)) {
+            for (Cell cell : given.notebook().cells()) {
+                last = session.run(cell.source(), true, Output.UNHEARD);
+            }
+        }
+        assertEquals("mill's end 40 m³/h", ((Outcome.Value) last).bundle().text());
     }
 
     @Test

@@ -1,8 +1,10 @@
 package headrace.kernel.headless;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headrace.kernel.headless.page.Edition;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Notebook;
 import headrace.kernel.session.Fault;
@@ -10,13 +12,18 @@ import headrace.kernel.session.Language;
 import headrace.kernel.session.Outcome;
 import headrace.kernel.session.Output;
 import headrace.kernel.session.groovy.GroovySession;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -36,6 +43,12 @@ class ShippedNotebooksTest {
     /** The last word of a refusal: the name of its section in the troubleshooting page. */
     private static final Pattern REASON = Pattern.compile("\\. .+\\. .+\\. \\[[a-z-]+]$", Pattern.DOTALL);
 
+    /** What a page may be at most, its what-ifs included. */
+    private static final long MOST_BYTES = 2_000_000;
+
+    private static final Pattern FROM_ELSEWHERE =
+            Pattern.compile("(?:src|href|action)=\"(?:https?:)?//|url\\([\"']?https?:");
+
     @TempDir
     Path folder;
 
@@ -49,10 +62,38 @@ class ShippedNotebooksTest {
 
     @ParameterizedTest
     @MethodSource("notebooks")
-    void each_notebook_that_ships_runs_to_its_end(Path notebook) throws IOException {
+    void each_notebook_that_ships_runs_to_its_end_and_its_page_stands_alone(Path notebook) throws IOException {
+        RunInput input = RunInput.read(notebook);
+        ResultFolder results = ResultFolder.of(input, Optional.of(folder.resolve("out")));
+        ByteArrayOutputStream told = new ByteArrayOutputStream();
+        TerminalView view = new TerminalView(new PrintStream(told, true, StandardCharsets.UTF_8), false);
+        Edition edition = new Edition("1", "17", "5", LocalDate.of(2026, 3, 14));
+        try (GroovySession session = GroovySession.in(notebook.getParent(), folder, input.language())) {
+            assertEquals(
+                    Ending.COMPLETE,
+                    new HeadlessRun(input, results, view, edition, session).run(),
+                    () -> told.toString(StandardCharsets.UTF_8));
+        }
+        String page = Files.readString(results.page());
+        assertTrue(Files.size(results.page()) < MOST_BYTES, Files.size(results.page()) + " bytes");
+        assertFalse(FROM_ELSEWHERE.matcher(page).find(), "nothing of it comes from elsewhere");
         assertEquals(
-                Optional.empty(),
-                fault(Files.readString(notebook), RunInput.read(notebook).language()));
+                List.of(),
+                found("<img [^>]*>", page)
+                        .filter(each -> !each.matches(".* alt=\"[^\"]+\".*"))
+                        .toList(),
+                "each picture is said in words");
+        assertEquals(
+                List.of(),
+                found("(?<=href=\"#)[^\"]+", page)
+                        .filter(each -> !page.contains("id=\"" + each + "\""))
+                        .toList(),
+                "each line of the contents leads somewhere");
+        assertTrue(page.contains(input.sha256()), "the hash of its input");
+    }
+
+    private static Stream<String> found(String pattern, String text) {
+        return Pattern.compile(pattern).matcher(text).results().map(MatchResult::group);
     }
 
     @ParameterizedTest
