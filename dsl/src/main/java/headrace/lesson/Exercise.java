@@ -67,7 +67,10 @@ public record Exercise(
                     seed == SAME
                             ? "The exercise '" + name + "' was posed without a seed"
                             : "The exercise '" + name + "' was posed with the seed " + seed,
-                    "Its seal holds the answers of the seeds " + sorted.firstKey() + " to " + sorted.lastKey(),
+                    sorted.size() == 1
+                            ? "Its seal holds the answer of the seed " + sorted.firstKey()
+                            : "Its seal holds the answers of the seeds " + sorted.firstKey() + " to "
+                                    + sorted.lastKey(),
                     "Set the seed that your teacher gave you, and pass it on with seed: seed");
         }
         return own;

@@ -77,11 +77,15 @@ public record Grading(Path file, List<Mark> marks, List<String> failures) {
         String failed = failures.isEmpty()
                 ? ""
                 : failures.size() == 1 ? ", 1 cell failed" : ", " + failures.size() + " cells failed";
-        return file.getFileName() + ": " + count(Verdict.RIGHT) + " right, " + count(Verdict.WRONG) + " wrong, "
+        return file + ": " + count(Verdict.RIGHT) + " right, " + count(Verdict.WRONG) + " wrong, "
                 + count(Verdict.NOT_ANSWERED) + " not answered of " + marks.size() + failed;
     }
 
-    /** Returns the table of several notebooks, a row for each exercise and each cell that failed. */
+    /**
+     * Returns the table of several notebooks, a row for each exercise and each cell that failed. An exercise that most
+     * of them have is listed for those too in which it does not stand any more. Notebooks of one name are told apart by
+     * their folders.
+     */
     public static Table table(List<Grading> all) {
         Table table = Table.of(
                 "Answers",
@@ -91,15 +95,42 @@ public record Grading(Path file, List<Mark> marks, List<String> failures) {
                 Column.text("verdict"),
                 Column.text("remark"));
         for (Grading each : all) {
-            String name = String.valueOf(each.file().getFileName());
+            String name = each.name(all);
             for (Mark mark : each.marks()) {
                 table = table.row(
                         name, mark.exercise(), mark.given(), mark.verdict().word(), mark.said());
+            }
+            for (String missing : each.missing(all)) {
+                table = table.row(name, missing, "", Verdict.NOT_ANSWERED.word(), "Not in this notebook.");
             }
             for (String failure : each.failures()) {
                 table = table.row(name, "", "", "cell failed", failure);
             }
         }
         return table;
+    }
+
+    private String name(List<Grading> all) {
+        Path own = file.getFileName();
+        boolean alone =
+                all.stream().filter(each -> each.file.getFileName().equals(own)).count() == 1;
+        return String.valueOf(alone ? own : file);
+    }
+
+    private List<String> missing(List<Grading> all) {
+        return all.stream()
+                .flatMap(each -> each.exercises().stream())
+                .distinct()
+                .filter(exercise -> !exercises().contains(exercise))
+                .filter(exercise -> 2
+                                * all.stream()
+                                        .filter(each -> each.exercises().contains(exercise))
+                                        .count()
+                        > all.size())
+                .toList();
+    }
+
+    private List<String> exercises() {
+        return marks.stream().map(Mark::exercise).toList();
     }
 }

@@ -143,6 +143,7 @@ public final class Sealing {
                 .filter(cell -> !cell.isTagged(SOLUTION))
                 .map(cell -> sealed(cell, seals, variables))
                 .toList();
+        requireInTheClear(cells);
         Notebook notebook = input.notebook().withCells(cells);
         Fields mark = notebook.metadata().fields("headrace").with("sealed", TOLD);
         return new Sealed(notebook.withMetadata(notebook.metadata().with("headrace", mark)), found);
@@ -186,6 +187,20 @@ public final class Sealing {
     private Refusal refusal(String asked, String possible, String next) {
         return new Refusal(LessonProblem.EXERCISE_NOT_SEALED, asked, possible, next)
                 .at(Place.of(input.file().toString()));
+    }
+
+    /** Refuses what has no answer in the clear: the students' notebook was given in place of the teacher's. */
+    private void requireInTheClear(List<Cell> sealed) {
+        List<String> before = input.notebook().cells().stream()
+                .filter(cell -> !cell.isTagged(SOLUTION))
+                .map(Cell::source)
+                .toList();
+        if (before.equals(sealed.stream().map(Cell::source).toList())) {
+            throw refusal(
+                    "The exercises of this notebook are sealed already",
+                    "What is sealed is the teacher's notebook, in which the answers stand in the clear",
+                    "Name that one; the students' notebook is made anew from it");
+        }
     }
 
     /** Refuses a script: only a notebook is turned into another. */

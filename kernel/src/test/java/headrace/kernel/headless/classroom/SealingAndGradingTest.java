@@ -164,6 +164,46 @@ class SealingAndGradingTest {
     }
 
     @Test
+    void notebooks_of_one_name_are_told_apart_by_their_folders() throws IOException {
+        Files.createDirectories(folder.resolve("lee"));
+        Cell right = Cell.code("check(power, 2.kW)");
+        Grading one = graded(notebook("a.ipynb", Cell.code(POWER), right), Map.of());
+        Grading other = graded(notebook("lee/a.ipynb", Cell.code(POWER), right), Map.of());
+        Grading third = graded(notebook("b.ipynb", Cell.code(POWER), right), Map.of());
+        assertEquals(
+                List.of(
+                        folder.resolve("a.ipynb").toString(),
+                        folder.resolve("lee/a.ipynb").toString(),
+                        "b.ipynb"),
+                Grading.table(List.of(one, other, third)).rows().stream()
+                        .map(row -> row.get(0).print())
+                        .toList());
+    }
+
+    @Test
+    void an_exercise_that_a_student_took_out_is_listed_where_most_others_have_it() throws IOException {
+        Cell own = Cell.code("own = exercise('own', 'One?', answer: 1)");
+        Grading one = graded(notebook("a.ipynb", Cell.code(POWER)), Map.of());
+        Grading other = graded(notebook("b.ipynb", Cell.code(POWER), own), Map.of());
+        Grading third = graded(notebook("c.ipynb", Cell.code("1 + 1")), Map.of());
+        Table table = Grading.table(List.of(one, other, third));
+        assertEquals(
+                List.of("a.ipynb power", "b.ipynb power", "b.ipynb own", "c.ipynb power"),
+                table.rows().stream()
+                        .map(row -> row.get(0).print() + " " + row.get(1).print())
+                        .toList());
+        assertEquals("Not in this notebook.", table.rows().get(3).get(4).print());
+    }
+
+    @Test
+    void the_students_notebook_is_not_sealed_once_more() throws IOException {
+        Notebook sealed = Sealing.of(
+                        notebook("t.ipynb", Cell.code(POWER), Cell.code("check(power, 2.kW)")), 0, this::session)
+                .notebook();
+        refused("sealed already", sealed.cells().toArray(Cell[]::new));
+    }
+
+    @Test
     void what_cannot_be_sealed_is_refused_with_the_reason() throws IOException {
         refused("no exercise", Cell.code("1 + 1"));
         refused("failed", Cell.code("nothing.here()"));
