@@ -24,11 +24,13 @@ final class PlainText {
     }
 
     String of(Shown shown) {
-        List<String> out = new ArrayList<>(shown.isTableAlone() ? List.of() : heading(shown));
+        List<String> out = new ArrayList<>(heading(shown));
         for (Block block : shown.blocks()) {
             List<String> part = of(block);
             if (!part.isEmpty()) {
-                out.addAll(out.isEmpty() ? List.of() : List.of(""));
+                if (!out.isEmpty()) {
+                    out.add("");
+                }
                 out.addAll(part);
             }
         }
@@ -36,6 +38,9 @@ final class PlainText {
     }
 
     List<String> heading(Shown shown) {
+        if (shown.isTitledByItsTable()) {
+            return List.of();
+        }
         List<String> out = new ArrayList<>(wrapped(shown.title(), ""));
         shown.lines().forEach(line -> out.addAll(wrapped(line, INDENT)));
         return out;
@@ -111,7 +116,16 @@ final class PlainText {
         return text + " ".repeat(Math.max(0, width - columns(text)));
     }
 
+    /** Returns how many columns of a terminal a text takes: letters of East Asia two, marks upon a letter none. */
     static int columns(String text) {
-        return text.codePointCount(0, text.length());
+        return text.codePoints().map(PlainText::columns).sum();
+    }
+
+    private static int columns(int letter) {
+        boolean wide = switch (Character.UnicodeScript.of(letter)) {
+            case HAN, HIRAGANA, KATAKANA, HANGUL -> true;
+            default -> false;
+        };
+        return wide ? 2 : Character.getType(letter) == Character.NON_SPACING_MARK ? 0 : 1;
     }
 }

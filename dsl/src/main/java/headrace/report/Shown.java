@@ -1,5 +1,6 @@
 package headrace.report;
 
+import headrace.report.Block.TableBlock;
 import java.util.List;
 
 /**
@@ -21,20 +22,23 @@ public record Shown(String title, List<String> lines, List<Block> blocks) {
         return new Shown(line, List.of(), List.of());
     }
 
-    /** Returns whether it begins with a table of its own title, which need not be said twice. */
-    public boolean isTableAlone() {
-        return lines.isEmpty()
-                && !blocks.isEmpty()
-                && blocks.get(0) instanceof Block.TableBlock first
-                && first.table().title().equals(title);
-    }
-
     /** Returns it as plain text of at most 100 columns, without a line break at its end. */
     public String toText() {
         return new PlainText(PlainText.WIDTH).of(this);
     }
 
-    /** Returns title and verdict as plain text of at most so many columns, without a line break at its end. */
+    /** Returns whether its title stands above its table anyway, so that it need not be said twice. */
+    public boolean isTitledByItsTable() {
+        return lines.isEmpty()
+                && !blocks.isEmpty()
+                && blocks.get(0) instanceof TableBlock first
+                && first.table().title().equals(title);
+    }
+
+    /**
+     * Returns title and verdict as plain text of at most so many columns, without a line break at its end; nothing if
+     * its table says the title.
+     */
     public String headingText(int columns) {
         return String.join("\n", new PlainText(columns).heading(this));
     }

@@ -54,6 +54,24 @@ class TableTextTest {
     }
 
     @Test
+    void a_table_alone_says_its_title_once() {
+        String text = Reports.of(PAIRS).orElseThrow().toText();
+        assertEquals(1, text.lines().filter(line -> line.equals("Pairs")).count(), text);
+        assertTrue(text.startsWith("Pairs\n"), text);
+    }
+
+    /** Letters of East Asia are two columns wide, and an accent of its own takes none. */
+    @Test
+    void columns_stand_straight_under_wide_letters_and_accents() {
+        Table table = Table.of("T", Column.text("name"), Column.number("n"))
+                .row("\u6c34\u6cf5", 3)
+                .row("e\u0301tage", 44);
+        assertEquals(
+                List.of("  \u6c34\u6cf5    3", "  e\u0301tage  44"),
+                TableText.lines(table, 40).subList(3, 5));
+    }
+
+    @Test
     void a_narrow_column_of_text_is_chosen_where_it_spares_a_second_table() {
         Table table =
                 Table.of("T", Column.text("law"), Column.in("energy", "kWh")).row("quadratic, 25 % minimum head", 7962);

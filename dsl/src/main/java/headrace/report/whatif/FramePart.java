@@ -5,6 +5,8 @@ import headrace.report.Block;
 import headrace.report.Block.ChartBlock;
 import headrace.report.Block.TextBlock;
 import headrace.report.Shown;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -29,12 +31,13 @@ public record FramePart(String name, Object value, Shown shown) {
      * @param columns how wide it is at most
      */
     public String text(int columns) {
-        StringBuilder text = new StringBuilder(shown.headingText(columns));
+        List<String> texts = new ArrayList<>(List.of(shown.headingText(columns)));
         for (Block block : shown.blocks()) {
             if (!(block instanceof ChartBlock) && !(block instanceof TextBlock)) {
-                text.append("\n\n").append(block.toText(columns));
+                texts.add(block.toText(columns));
             }
         }
-        return text.toString();
+        texts.removeIf(String::isEmpty);
+        return String.join("\n\n", texts);
     }
 }

@@ -109,7 +109,7 @@ final class Gathered {
     static Shown titled(String name, Shown shown) {
         String title = joined(name, shown.title());
         List<Block> blocks = new ArrayList<>(shown.blocks());
-        if (shown.isTableAlone()) {
+        if (shown.isTitledByItsTable()) {
             Table table = ((TableBlock) blocks.get(0)).table();
             blocks.set(0, new TableBlock(new Table(title, table.columns(), table.rows())));
         }

@@ -61,7 +61,7 @@ final class ShownHtml {
 
     private void shown(Shown shown) {
         out.append("<article>\n");
-        if (!shown.isTableAlone()) {
+        if (!shown.isTitledByItsTable()) {
             element("p class=\"title\"", shown.title());
         }
         shown.lines().forEach(line -> element("p", line));

@@ -77,8 +77,8 @@ final class Screen {
     }
 
     private void shown(Shown shown) {
-        boolean first = shown.isTableAlone();
-        if (!first) {
+        boolean begun = !shown.isTitledByItsTable();
+        if (begun) {
             lines.line(safe(shown.headingText(columns)), Tone.PLAIN);
         }
         for (Block block : shown.blocks()) {
@@ -86,11 +86,11 @@ final class Screen {
                     ? drawing.apply(chart.chart())
                     : safe(block.toText(columns)) + "\n";
             if (!text.isBlank()) {
-                if (!first) {
+                if (begun) {
                     lines.line("", Tone.PLAIN);
                 }
-                first = false;
                 lines.print(text, Tone.PLAIN);
+                begun = true;
             }
         }
     }
