@@ -4,12 +4,15 @@ import headrace.kernel.session.groovy.GroovySession;
 import headrace.kernel.terminal.Charts;
 import headrace.kernel.terminal.Shell;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.LineDisciplineTerminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -34,12 +37,27 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        reachForTheSystem();
         type();
         return new CommandLine(new RunCommand())
                 .execute(
                         notebook.toString(),
                         "--output",
                         folder.resolve("results").toString());
+    }
+
+    /**
+     * Asks a terminal of the system's own, in which nobody types, how wide it is: the way there is long on a new JDK.
+     */
+    private static void reachForTheSystem() throws IOException {
+        try (Terminal terminal = TerminalBuilder.builder()
+                .system(false)
+                .graphemeCluster(false)
+                .streams(InputStream.nullInputStream(), OutputStream.nullOutputStream())
+                .build()) {
+            terminal.getSize();
+            terminal.enterRawMode();
+        }
     }
 
     private void type() throws IOException {
