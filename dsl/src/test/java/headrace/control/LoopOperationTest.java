@@ -126,6 +126,15 @@ class LoopOperationTest {
         assertEquals(10.25, run.pump().orElseThrow().point().head().metres(), 1e-7);
     }
 
+    /** Nothing flows to far, so that across it stands what stands across near: 8·(40/80)² + 5 m. */
+    @Test
+    void a_remote_sensor_across_a_branch_that_is_shut_sees_the_head_before_its_valve() {
+        LoopOperation run = run(ControlLaw.remoteSensors(DESIGN, Map.of("far", Head.metres(5))), 40, 0);
+        assertEquals(7, run.circuit().head().metres(), 1e-7);
+        assertEquals(5, run.circuit().branch("far").available().metres(), 1e-7);
+        assertTrue(run.circuit().starvedBranches().isEmpty());
+    }
+
     /** Near wants 5 m: 4.5 + 5; far wants 3 m: 4.5 + 0.75 + 3. The greater decides. */
     @Test
     void of_several_sensors_the_one_that_lacks_most_decides() {

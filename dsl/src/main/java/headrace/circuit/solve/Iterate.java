@@ -232,11 +232,11 @@ final class Iterate implements LoopView {
 
     @Override
     public double headAt(int node) {
-        return head[node];
+        return head[live.likes(most)[node]];
     }
 
     @Override
     public double headAcross(int link) {
-        return head[from[link]] - head[to[link]];
+        return headAt(from[link]) - headAt(to[link]);
     }
 }

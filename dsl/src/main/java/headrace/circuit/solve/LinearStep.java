@@ -214,7 +214,8 @@ final class LinearStep implements LoopView {
 
     @Override
     public double headAt(int node) {
-        return at.head[node] + fixedNode[node] + change * responseNode[node];
+        int like = at.live.likes(at.most)[node];
+        return at.head[like] + fixedNode[like] + change * responseNode[like];
     }
 
     @Override

@@ -8,6 +8,8 @@ import java.util.List;
  * that hang together with neither side of the pump.
  */
 final class LiveLinks {
+    private static final int UNKNOWN = -1;
+
     private final int source;
     private final int[] from;
     private final int[] to;
@@ -18,6 +20,8 @@ final class LiveLinks {
     private final boolean[] reached;
     private final int[] degree;
     private final int[] queue;
+    private final int[] like;
+    private boolean found;
 
     LiveLinks(Network network) {
         List<Link> links = network.links();
@@ -48,10 +52,12 @@ final class LiveLinks {
         reached = new boolean[nodes];
         degree = new int[nodes];
         queue = new int[nodes];
+        like = new int[nodes];
     }
 
     /** Marks the links that can carry a flow when the most of each is as given. */
     void find(double[] most) {
+        found = false;
         for (int l = 0; l < live.length; l++) {
             live[l] = most[l] > 0;
         }
@@ -64,6 +70,7 @@ final class LiveLinks {
 
     /** Says of a link whether it can carry a flow, where that is known already. */
     void mark(int link, boolean canCarry) {
+        found = false;
         live[link] = canCarry;
     }
 
@@ -76,32 +83,45 @@ final class LiveLinks {
         return degree[node] > 0;
     }
 
-    /**
-     * Gives the nodes without a live link the head of a neighbour: nothing flows between them. Of the two sides of a
-     * valve that is shut, the one counts that is not beyond it.
-     */
+    /** Gives the nodes without a live link the head of the node whose head is theirs. */
     void fillHeads(double[] head, double[] most) {
-        boolean[] known = new boolean[degree.length];
-        int last = 0;
-        for (int i = 0; i < known.length; i++) {
-            known[i] = degree[i] > 0 || i == 0 || i == source;
-            if (known[i]) {
-                queue[last++] = i;
-            }
+        int[] like = likes(most);
+        for (int i = 0; i < like.length; i++) {
+            head[i] = head[like[i]];
         }
-        last = spread(head, known, last, most);
-        spread(head, known, last, null);
     }
 
-    private int spread(double[] head, boolean[] known, int count, double[] most) {
+    /**
+     * Returns for each node the one whose head is its own: itself, or for a node without a live link a neighbour, since
+     * nothing flows between them. Of the two sides of a valve that is shut, the one counts that is not beyond it.
+     */
+    int[] likes(double[] most) {
+        if (!found) {
+            int last = 0;
+            for (int i = 0; i < like.length; i++) {
+                like[i] = degree[i] > 0 || i == 0 || i == source ? i : UNKNOWN;
+                if (like[i] == i) {
+                    queue[last++] = i;
+                }
+            }
+            last = spread(last, most);
+            spread(last, null);
+            for (int i = 0; i < like.length; i++) {
+                like[i] = like[i] == UNKNOWN ? i : like[i];
+            }
+            found = true;
+        }
+        return like;
+    }
+
+    private int spread(int count, double[] most) {
         int last = count;
         for (int first = 0; first < last; first++) {
             int node = queue[first];
             for (int p = start[node]; p < start[node + 1]; p++) {
                 int other = other(incident[p], node);
-                if (!known[other] && (most == null || most[incident[p]] > 0)) {
-                    known[other] = true;
-                    head[other] = head[node];
+                if (like[other] == UNKNOWN && (most == null || most[incident[p]] > 0)) {
+                    like[other] = like[node];
                     queue[last++] = other;
                 }
             }
