@@ -66,7 +66,7 @@ class ShippedNotebooksTest {
         RunInput input = RunInput.read(notebook);
         ResultFolder results = ResultFolder.of(input, Optional.of(folder.resolve("out")));
         ByteArrayOutputStream told = new ByteArrayOutputStream();
-        TerminalView view = new TerminalView(new PrintStream(told, true, StandardCharsets.UTF_8), false);
+        TerminalView view = new TerminalView(new PrintStream(told, true, StandardCharsets.UTF_8), false, 80);
         Edition edition = new Edition("1", "17", "5", LocalDate.of(2026, 3, 14));
         try (GroovySession session = GroovySession.in(notebook.getParent(), folder, input.language())) {
             assertEquals(
