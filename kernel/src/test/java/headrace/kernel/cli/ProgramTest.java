@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headrace.kernel.notebook.Cell;
 import headrace.kernel.notebook.Fields;
 import headrace.kernel.notebook.Notebook;
+import headrace.kernel.outside.Outside;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -206,7 +207,7 @@ class ProgramTest {
                 "headrace.kernel.cli.Main"));
         command.addAll(List.of(arguments));
         Path printed = folder.resolve("printed.txt");
-        Process process = new ProcessBuilder(command)
+        Process process = new ProcessBuilder(Outside.hearing(command))
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .redirectOutput(printed.toFile())

@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
@@ -67,6 +69,26 @@ public final class Outside {
         Path script = Path.of("src", "test", "python", name).toAbsolutePath();
         assertTrue(Files.exists(script), () -> script + " is missing");
         return script.toString();
+    }
+
+    /**
+     * Returns a command that hears interrupts also where the tests were started in the background, whose processes
+     * ignore them. Where the system has no way to say so the command stays as it is.
+     */
+    public static List<String> hearing(List<String> command) {
+        try {
+            Process asked = new ProcessBuilder("env", "--default-signal=INT", "true").start();
+            if (asked.waitFor() != 0) {
+                return command;
+            }
+        } catch (IOException without) {
+            return command;
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+        List<String> heard = new ArrayList<>(List.of("env", "--default-signal=INT"));
+        heard.addAll(command);
+        return heard;
     }
 
     /** Runs a program to its end, with these variables besides its own. */

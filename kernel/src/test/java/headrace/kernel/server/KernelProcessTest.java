@@ -203,7 +203,8 @@ class KernelProcessTest {
             Map<String, Object> fields = Served.fields(ports, KEY);
             fields.putAll(more);
             String file = connectionFile(fields).toString();
-            ProcessBuilder builder = new ProcessBuilder(InstalledKernel.command("kernel", "--connection", file))
+            ProcessBuilder builder = new ProcessBuilder(
+                            Outside.hearing(InstalledKernel.command("kernel", "--connection", file)))
                     .redirectErrorStream(true)
                     .redirectOutput(printed.toFile());
             builder.environment().putAll(environment);
