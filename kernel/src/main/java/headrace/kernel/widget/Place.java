@@ -40,7 +40,7 @@ final class Place {
         if (bitmap) {
             part.png().ifPresent(bytes -> picture.change("value", bytes));
         } else {
-            picture.change("value", part.svg().map(Place::drawn).orElse(""));
+            picture.changeAtOnce("value", part.svg().map(Place::drawn).orElse(""));
         }
         said.change("value", Texts.said(part.text()));
     }

@@ -3,6 +3,7 @@ package headrace.kernel.widget;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.kernel.comm.Comms;
 import headrace.kernel.message.Comm;
@@ -73,6 +74,21 @@ class WidgetTest {
         assertEquals(1, told.size());
         label.change("value", "y");
         assertEquals(Map.of("value", "y"), ((Comm.Data) told.get(1)).data().get("state"));
+    }
+
+    /** RFC 896: only what is smaller than a packet is held back; the loopback's carries 65,483 bytes of IPv4. */
+    @Test
+    void what_somebody_waits_for_fills_a_packet_and_what_is_kept_of_it_is_no_longer_for_that() {
+        Widget picture = new Widget(Kind.HTML, Map.of("value", ""));
+        opened(picture);
+        picture.changeAtOnce("value", "drawn");
+        Comm.Data change = (Comm.Data) told.get(1);
+        int size =
+                change.data().toString().length() + change.metadata().toString().length();
+        assertTrue(size > 65_483, size + " bytes");
+        assertEquals("drawn", picture.state("value"));
+        picture.changeAtOnce("value", "x".repeat(70_000));
+        assertEquals("{filling=}", ((Comm.Data) told.get(2)).metadata().toString());
     }
 
     @Test
