@@ -77,7 +77,12 @@ public final class ExecuteHandler implements Handler<Request.Execute> {
             return new Reply.ExecuteFailed(count, fault);
         }
         if (outcome instanceof Outcome.Value value) {
-            heard.publish(new Event.Result(live.apply(value.bundle()), count));
+            MimeBundle bundle = live.apply(value.bundle());
+            if (bundle.moving().isPresent()) {
+                heard.show(bundle, Optional.empty()); // some front ends look for controls only among what is shown
+            } else {
+                heard.publish(new Event.Result(bundle, count));
+            }
         }
         return new Reply.Executed(count, expressions(request, running, told), Optional.empty());
     }

@@ -108,7 +108,7 @@ class WidgetsTest {
     }
 
     private static JsonObject forms(Exchange cell) {
-        return cell.event("execute_result").content().getAsJsonObject("data");
+        return cell.event("display_data").content().getAsJsonObject("data");
     }
 
     private Seen show(String code) {
@@ -137,7 +137,10 @@ class WidgetsTest {
     }
 
     private String drawn() {
-        return forms(frontEnd.run("drawn.collect { it.toString() }"))
+        return frontEnd.run("drawn.collect { it.toString() }")
+                .event("execute_result")
+                .content()
+                .getAsJsonObject("data")
                 .get("text/plain")
                 .getAsString();
     }
