@@ -52,12 +52,16 @@ public final class WhatIfHtml {
     }
 
     private static String piece(WhatIf whole, Frame begin) {
-        FramesAhead ahead = FramesAhead.of(whole, begin);
+        FramesAhead ahead = FramesAhead.of(whole);
         WhatIfHtml html = new WhatIfHtml();
         html.out.append("<div class=\"").append(MARK).append("\">\n");
         html.out.append("<style>\n").append(style()).append("</style>\n");
         html.controls(ahead.whatIf());
         html.begin(begin);
+        html.out
+                .append("<p hidden=\"hidden\" data-lines=\"")
+                .append(ahead.lines())
+                .append("\"></p>\n");
         ahead.frames().forEach(html.out::append);
         if (!ahead.whatIf().controls().equals(whole.controls())) {
             html.out

@@ -14,17 +14,23 @@
   const opened = async packed => {
     const bytes = Uint8Array.from(atob(packed), letter => letter.charCodeAt(0));
     const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-    return "data:image/svg+xml," + encodeURIComponent(await new Response(stream).text());
+    return (await new Response(stream).text()).split("\n");
   };
-  const picture = async part => {
-    if (part.dataset.bitmap) return "data:image/png;base64," + part.dataset.bitmap;
-    return part.dataset.picture ? opened(part.dataset.picture) : "";
+  const text = (lines, ranges) => ranges.split(" ").flatMap(range => {
+    const [from, to = from] = range.split("-").map(Number);
+    return lines.slice(from, to + 1);
+  }).join("\n");
+  const picture = (lines, part) => {
+    if (part.dataset.bitmap) return "data:image/png;base64," + text(lines, part.dataset.bitmap);
+    return part.dataset.picture ? "data:image/svg+xml," + encodeURIComponent(text(lines, part.dataset.picture)) : "";
   };
 
   for (const piece of document.querySelectorAll(".headrace-whatif:not(.moves)")) {
     piece.classList.add("moves");
     const controls = [...piece.querySelectorAll(".controls input, .controls select")];
     const frames = new Map([...piece.querySelectorAll(":scope > [data-at]")].map(frame => [frame.dataset.at, frame]));
+    const packed = piece.querySelector("[data-lines]").dataset.lines;
+    let lines;
     const drawn = piece.querySelector(".drawn");
     const tabs = element("div", { className: "tabs" });
     tabs.setAttribute("role", "tablist");
@@ -68,16 +74,18 @@
       }
       const frame = frames.get(controls.map(position).join(" "));
       const parts = [...frame.children];
-      const pictures = await Promise.all(parts.map(picture));
+      lines ??= await opened(packed);
       if (own !== latest) return;
       arrange(frame.dataset.as, parts.map(part => part.dataset.name));
       [...drawn.children].forEach((place, i) => {
-        place.querySelector(".said").textContent = parts[i].textContent;
+        place.querySelector(".said").textContent = text(lines, parts[i].dataset.said);
+        const source = picture(lines, parts[i]);
+        if (source && !place.querySelector("img")) place.querySelector(".said").before(element("figure", {}, element("img")));
         const image = place.querySelector("img");
         if (!image) return;
-        image.hidden = !pictures[i];
-        image.alt = parts[i].dataset.alt;
-        if (pictures[i]) image.src = pictures[i];
+        image.hidden = !source;
+        image.alt = text(lines, parts[i].dataset.alt);
+        if (source) image.src = source;
       });
     };
 

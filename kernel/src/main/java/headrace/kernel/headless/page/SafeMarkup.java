@@ -31,7 +31,7 @@ final class SafeMarkup {
     private static final Set<String> EMPTY = words("br col hr img input wbr");
 
     private static final Set<String> HTML_ATTRIBUTES = words("""
-            align alt checked class colspan data-alt data-as data-at data-bitmap data-labels data-name data-picture
+            align alt checked class colspan data-alt data-as data-at data-bitmap data-labels data-lines data-name data-picture data-said
             dir height hidden
             href lang max min open role rowspan scope span src start step style title type value width
             """);
@@ -46,8 +46,10 @@ final class SafeMarkup {
     private static final Pattern PICTURE =
             Pattern.compile("data:image/(?:png|jpeg|gif|webp|svg\\+xml);base64,[A-Za-z0-9+/=\\s]*");
 
-    /** What is packed becomes the address of a picture when it is opened, where no script runs. */
+    /** What is packed becomes texts and the addresses of pictures when it is opened, where no script runs. */
     private static final Pattern PACKED = Pattern.compile("[A-Za-z0-9+/=]*");
+
+    private static final Pattern NUMBERS = Pattern.compile("[0-9 -]*");
 
     /** A control that can be moved, but into which nothing can be typed. */
     private static final Set<String> MOVED = words("range checkbox");
@@ -210,7 +212,9 @@ final class SafeMarkup {
         return switch (name) {
             case "href" -> LINK.matcher(value.strip()).matches();
             case "src" -> PICTURE.matcher(value).matches();
-            case "data-picture", "data-bitmap" -> PACKED.matcher(value).matches();
+            case "data-lines" -> PACKED.matcher(value).matches();
+            case "data-alt", "data-bitmap", "data-picture", "data-said" ->
+                NUMBERS.matcher(value).matches();
             case "style" ->
                 STYLE.matcher(value).matches()
                         && !STYLE_THAT_LOADS.matcher(value).find();

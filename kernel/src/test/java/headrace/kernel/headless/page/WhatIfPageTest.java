@@ -30,8 +30,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -53,14 +56,26 @@ class WhatIfPageTest {
         assertTrue(page.contains("type=\"range\" min=\"0\" step=\"1\" max=\"8\" value=\"3\""), page);
         assertTrue(page.contains("data-labels=\"20 %|25 %|30 %|35 %|40 %|45 %|50 %|55 %|60 %\""), page);
         Matcher frame = Pattern.compile(
-                        "data-at=\"(\\d)\" data-as=\"alone\"><pre data-name=\"\" data-picture=\"([^\"]+)\"")
+                        "data-at=\"(\\d)\" data-as=\"alone\"><i data-name=\"\" data-picture=\"([^\"]+)\"")
                 .matcher(page);
         for (int at = 0; at < 9; at++) {
             assertTrue(frame.find(), "frame " + at);
             assertEquals(at, Integer.parseInt(frame.group(1)));
-            assertTrue(opened(frame.group(2)).contains("At " + (20 + 5 * at) + " %"), "frame " + at);
+            assertTrue(text(page, frame.group(2)).contains("At " + (20 + 5 * at) + " %"), "frame " + at);
         }
         assertFalse(frame.find());
+    }
+
+    /**
+     * Only a title is different from frame to frame: a few hundred characters, where a drawing has some ten thousand.
+     */
+    @Test
+    void what_is_alike_in_all_frames_stands_in_the_page_once() {
+        String page = page(CHART);
+        Matcher begin =
+                Pattern.compile("src=\"data:image/svg\\+xml;base64,([^\"]+)\"").matcher(page);
+        assertTrue(begin.find(), page);
+        assertTrue(page.length() < 3 * begin.group(1).length() + 60_000, page.length() + " characters");
     }
 
     /** A page runs what its policy knows by its digest, which is computed here anew from what stands in the page. */
@@ -105,8 +120,31 @@ class WhatIfPageTest {
                 Pattern.compile("data-name=\"drawn\" data-bitmap=\"([^\"]+)\"").matcher(page);
         assertTrue(bitmap.find(), page);
         BufferedImage image =
-                ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(bitmap.group(1))));
+                ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(text(page, bitmap.group(1)))));
         assertEquals(3, image.getWidth());
+    }
+
+    /** A pump's map is a heavy chart; with three of them moved, a page is to stay below 2 MB. */
+    @Test
+    void a_page_with_three_heavy_what_ifs_stays_below_two_megabytes() {
+        WhatIf heavy = WhatIf.of(
+                List.of(Control.slider("a", 0.0, 1, 11, 0.5), Control.slider("b", 0.0, 1, 11, 0.5)),
+                WhatIfPageTest::noise);
+        assertTrue(page(heavy).length() < 2_000_000 / 3, page(heavy).length() + " characters");
+    }
+
+    /** A chart of which nearly all is different at each position. */
+    private static Chart noise(List<Object> at) {
+        Random random = new Random(at.hashCode());
+        Line[] lines = new Line[8];
+        for (int i = 0; i < lines.length; i++) {
+            double[] x = IntStream.range(0, 200).asDoubleStream().toArray();
+            lines[i] = Line.through(x, random.doubles(200).toArray());
+        }
+        return Chart.titled("Noise")
+                .across(Axis.of("Flow", "m³/h"))
+                .panel(Axis.of("Head", "m"), lines)
+                .build();
     }
 
     @Test
@@ -124,7 +162,7 @@ class WhatIfPageTest {
     @Test
     void a_script_that_stands_in_a_result_does_not_reach_the_page() {
         String html = "<div class=\"headrace-whatif\"><input type=\"text\"/><script>evil()</script>"
-                + "<pre data-at=\"0\" data-picture=\"&quot;onload=evil()\" onclick=\"evil()\">x</pre></div>";
+                + "<pre data-at=\"0\" data-picture=\"&quot;onload=evil()\" data-lines=\"evil()\" onclick=\"evil()\">x</pre></div>";
         String page = page(new MimeBundle(Map.of("text/plain", "x", "text/html", html)));
         assertFalse(page.contains("evil"), page);
         assertFalse(page.contains("<input"), page);
@@ -141,10 +179,23 @@ class WhatIfPageTest {
         assertTrue(page.contains("Computed ahead at " + frames + " positions"), page);
     }
 
-    private static String opened(String packed) throws IOException {
-        try (GZIPInputStream zip =
-                new GZIPInputStream(new ByteArrayInputStream(Base64.getDecoder().decode(packed)))) {
-            return new String(zip.readAllBytes(), StandardCharsets.UTF_8);
+    /** Returns a text of a page from the numbers of its lines. */
+    private static String text(String page, String ranges) throws IOException {
+        Matcher packed = Pattern.compile("data-lines=\"([^\"]+)\"").matcher(page);
+        assertTrue(packed.find(), page);
+        byte[] zipped = Base64.getDecoder().decode(packed.group(1));
+        try (GZIPInputStream zip = new GZIPInputStream(new ByteArrayInputStream(zipped))) {
+            List<String> lines = new String(zip.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
+            return Pattern.compile(" ")
+                    .splitAsStream(ranges)
+                    .map(range -> range.split("-"))
+                    .flatMap(ends ->
+                            lines
+                                    .subList(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]) + 1)
+                                    .stream())
+                    .collect(Collectors.joining("\n"));
         }
     }
 
