@@ -23,6 +23,7 @@ import headrace.units.Power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** How a pump set, its circuit, its control and the point where they meet show themselves. */
 final class SetReports {
@@ -90,9 +91,7 @@ final class SetReports {
                 .line(PlainReports.capital(law.statement()) + ".")
                 .fact(
                         "observes",
-                        law.observes().isEmpty()
-                                ? "nothing"
-                                : words(law.observes().toString()))
+                        law.observes().isEmpty() ? "nothing" : words(new TreeSet<>(law.observes()).toString()))
                 .fact("design", law.design());
         Optional<Duty> design =
                 law.design().filter(duty -> law.requiredHead(duty.flow()).isPresent());

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headrace.control.ControlLaw;
+import headrace.control.Demand;
+import headrace.control.LoopState;
+import headrace.control.Observed;
 import headrace.control.SteadyState;
 import headrace.curve.Duty;
 import headrace.curve.ImpellerSizing;
@@ -43,9 +46,11 @@ import headrace.units.Time;
 import headrace.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -61,6 +66,38 @@ class ReportsTest {
 
     @TempDir
     Path folder;
+
+    /** A set may give what it holds in any order, and does so anew in every run. */
+    private record Observing(ControlLaw law, Set<Observed> observes) implements ControlLaw {
+        @Override
+        public String name() {
+            return law.name();
+        }
+
+        @Override
+        public String statement() {
+            return law.statement();
+        }
+
+        @Override
+        public Optional<Duty> design() {
+            return law.design();
+        }
+
+        @Override
+        public Demand demand(LoopState state, PumpSet set) {
+            return law.demand(state, set);
+        }
+    }
+
+    @Test
+    void what_a_law_observes_is_said_in_one_order() {
+        Set<Observed> other = new LinkedHashSet<>(List.of(Observed.VALVE_OPENING, Observed.PUMP_HEAD, Observed.FLOW));
+        String text = Reports.of(new Observing(SEEDED.laws.get(4), other))
+                .orElseThrow()
+                .toText();
+        assertTrue(text.contains("flow, pump head, valve opening"), text);
+    }
 
     static List<Object> results() {
         PumpTest dunlin = PumpFile.read(DEMO.resolve("pumps/dunlin-100.csv"));
