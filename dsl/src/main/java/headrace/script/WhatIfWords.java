@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Words that move a calculation by controls. */
 public final class WhatIfWords implements Words {
@@ -161,10 +162,8 @@ public final class WhatIfWords implements Words {
         if (over instanceof Range<?> range
                 && range.getFrom() instanceof Integer from
                 && range.getTo() instanceof Integer to) {
-            int whole = Math.abs(to - from) + 1;
-            return whole <= positions
-                    ? new Control(name, Control.Form.SLIDER, new ArrayList<>(range), whole / 2)
-                    : slider(name, new Slider(from, to, 0, null), positions);
+            List<Object> whole = range.size() <= positions ? new ArrayList<>(range) : whole(from, to, positions);
+            return new Control(name, Control.Form.SLIDER, whole, whole.size() / 2);
         }
         if (over instanceof Range<?> range) {
             return slider(name, new Slider(range.getFrom(), range.getTo(), 0, null), positions);
@@ -179,12 +178,25 @@ public final class WhatIfWords implements Words {
                 "Give one of these");
     }
 
+    /** Returns so many of the whole numbers from one to another, as evenly as they lie: a block may count by them. */
+    private static List<Object> whole(int from, int to, int positions) {
+        double step = ((double) to - from) / (positions - 1);
+        return IntStream.range(0, positions)
+                .mapToObj(i -> (Object) (int) Math.round(from + i * step))
+                .toList();
+    }
+
     private static Control slider(String name, Slider slider, int positions) {
         if (slider.from() instanceof Number from && slider.to() instanceof Number to) {
-            double start = slider.start() instanceof Number number
-                    ? number.doubleValue()
-                    : (from.doubleValue() + to.doubleValue()) / 2;
-            return Control.slider(name, from.doubleValue(), to.doubleValue(), positions, start);
+            Object middle = (from.doubleValue() + to.doubleValue()) / 2;
+            if (!((slider.start() == null ? middle : slider.start()) instanceof Number start)) {
+                throw new Refusal(
+                        ScriptProblem.WRONG_VALUE,
+                        Described.value(slider.start()) + " was given as the start of the slider '" + name + "'",
+                        "It goes from " + from + " to " + to + ", which are numbers",
+                        "Give a number between them");
+            }
+            return Control.slider(name, from.doubleValue(), to.doubleValue(), positions, start.doubleValue());
         }
         if (slider.from() instanceof Quantity<?> from) {
             return quantities(name, from, slider, positions);

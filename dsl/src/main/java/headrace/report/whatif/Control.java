@@ -52,30 +52,39 @@ public record Control(String name, Form form, List<Object> positions, int start)
      * Returns a slider over equal steps from one quantity to another of its kind.
      *
      * @param positions how many positions, both ends counted
-     * @param start where it begins, at the nearest position
+     * @param start where it begins, at the nearest position; between the ends
      */
     public static <Q extends Quantity<Q>> Control slider(String name, Q from, Q to, int positions, Q start) {
         double step = (to.si() - from.si()) / Math.max(1, positions - 1);
-        if (step == 0) {
+        refuseNoLength(name, step, from, to);
+        List<Object> values = IntStream.range(0, positions)
+                .mapToObj(i -> (Object) from.kind().make().apply(i == positions - 1 ? to.si() : from.si() + i * step))
+                .toList();
+        return new Control(name, Form.SLIDER, values, 0).beginningAt(start);
+    }
+
+    /** Returns a slider over equal steps from one number to another. */
+    public static Control slider(String name, double from, double to, int positions, double start) {
+        double step = (to - from) / Math.max(1, positions - 1);
+        refuseNoLength(name, step, from, to);
+        List<Object> values = IntStream.range(0, positions)
+                .mapToObj(i -> (Object) (i == positions - 1 ? to : from + i * step))
+                .toList();
+        return new Control(name, Form.SLIDER, values, 0).beginningAt(start);
+    }
+
+    private static void refuseNoLength(String name, double step, Object from, Object to) {
+        if (step == 0 || !Double.isFinite(step)) {
             throw new Refusal(
                     WhatIfProblem.IMPOSSIBLE_CONTROL,
                     "Asked for the control '" + name + "' from " + from + " to " + to,
                     "A slider goes from one value to another",
                     "Give it two ends that differ");
         }
-        List<Object> values = IntStream.range(0, positions)
-                .mapToObj(i -> (Object) from.kind().make().apply(i == positions - 1 ? to.si() : from.si() + i * step))
-                .toList();
-        return new Control(name, Form.SLIDER, values, nearest((start.si() - from.si()) / step, positions));
     }
 
-    /** Returns a slider over equal steps from one number to another. */
-    public static Control slider(String name, double from, double to, int positions, double start) {
-        double step = (to - from) / Math.max(1, positions - 1);
-        List<Object> values = IntStream.range(0, positions)
-                .mapToObj(i -> (Object) (i == positions - 1 ? to : from + i * step))
-                .toList();
-        return new Control(name, Form.SLIDER, values, step == 0 ? 0 : nearest((start - from) / step, positions));
+    private Control beginningAt(Object value) {
+        return new Control(name, form, positions, indexOf(value));
     }
 
     /** Returns a choice of one from a list, beginning at the first. */
