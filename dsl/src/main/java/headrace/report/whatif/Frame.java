@@ -5,9 +5,11 @@ import headrace.report.Reports;
 import headrace.report.Shown;
 import java.awt.image.RenderedImage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What is drawn at one position of all controls.
@@ -42,7 +44,8 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
      * Returns what is drawn of a value: a map of results behind tabs, a list of results side by side, anything else
      * alone.
      */
-    static Frame of(List<Integer> at, Object value) {
+    static Frame of(List<Integer> at, Object given) {
+        Object value = opened(given);
         if (value instanceof Map<?, ?> named && isDrawn(named.values())) {
             List<FramePart> parts = new ArrayList<>();
             named.forEach((name, each) -> parts.add(part(String.valueOf(name), each)));
@@ -57,8 +60,17 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
 
     /** Returns a frame that says why there is nothing to draw. */
     static Frame refused(List<Integer> at, Refusal refusal) {
-        Shown said = Shown.line(refusal.getMessage());
-        return new Frame(at, Arrangement.REFUSED, List.of(new FramePart("", refusal, said)));
+        return saying(at, refusal, refusal.getMessage());
+    }
+
+    /** Returns a frame that says how the calculation failed. */
+    static Frame failed(List<Integer> at, Throwable failure) {
+        String message = failure.getMessage() == null ? "" : ": " + failure.getMessage();
+        return saying(at, failure, failure.getClass().getSimpleName() + message);
+    }
+
+    private static Frame saying(List<Integer> at, Throwable why, String text) {
+        return new Frame(at, Arrangement.REFUSED, List.of(new FramePart("", why, Shown.line(text))));
     }
 
     /** Returns whether another frame has the same parts, so that one can be drawn in the place of the other. */
@@ -82,7 +94,16 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
         return new Frame(at, arrangement, parts);
     }
 
-    private static FramePart part(String name, Object value) {
+    /** Returns what an optional value or an array of objects holds. */
+    private static Object opened(Object value) {
+        if (value instanceof Optional<?> optional) {
+            return opened(optional.orElse(null));
+        }
+        return value instanceof Object[] array ? Arrays.asList(array) : value;
+    }
+
+    private static FramePart part(String name, Object given) {
+        Object value = opened(given);
         return new FramePart(name, value, Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value))));
     }
 
@@ -90,6 +111,7 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
     private static boolean isDrawn(Collection<?> values) {
         return values.stream()
                 .limit(MOST_TABS)
+                .map(Frame::opened)
                 .anyMatch(value -> Reports.of(value).isPresent() || isPicture(value));
     }
 

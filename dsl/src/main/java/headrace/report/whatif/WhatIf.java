@@ -146,17 +146,25 @@ public final class WhatIf {
         return moved;
     }
 
-    /** Returns the frames of all positions, the last control moving fastest. */
+    /** Returns the frames of all positions, the last control moving fastest; an error at one is what is shown there. */
     public List<Frame> frames() {
         int all = count(controls);
         List<Frame> frames = new ArrayList<>();
         try (Steps steps = Work.steps("frames of the what-if", all)) {
             for (int number = 0; number < all; number++) {
                 steps.next();
-                frames.add(at(positions(number)));
+                frames.add(ahead(positions(number)));
             }
         }
         return frames;
+    }
+
+    private Frame ahead(List<Integer> positions) {
+        try {
+            return at(positions);
+        } catch (Exception | AssertionError failure) {
+            return Frame.failed(positions, failure);
+        }
     }
 
     @Override

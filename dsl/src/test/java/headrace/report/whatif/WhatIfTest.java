@@ -14,6 +14,7 @@ import java.awt.image.BufferedImage;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -86,10 +87,24 @@ class WhatIfTest {
     }
 
     @Test
+    void an_error_at_a_position_is_what_is_shown_there_ahead() {
+        WhatIf whatIf = WhatIf.of(List.of(Control.choice("a", List.of(0, 3))), values -> 12 / (int) values.get(0));
+        List<Frame> frames = whatIf.frames();
+        assertEquals(Frame.Arrangement.REFUSED, frames.get(0).arrangement());
+        assertTrue(text(frames.get(0)).contains("ArithmeticException: / by zero"));
+        assertEquals("4", text(frames.get(1)));
+        assertThrows(ArithmeticException.class, () -> whatIf.at(List.of(0)));
+    }
+
+    @Test
     void what_cannot_be_moved_is_refused() {
         refused(() -> WhatIf.of(List.of(), values -> ""));
         refused(() -> Control.choice("one", List.of(1)));
         refused(() -> Control.slider("x", Ratio.percent(3), Ratio.percent(3), 5, Ratio.percent(3)));
+        refused(() -> Control.slider("x", 3, 3, 5, 3));
+        refused(() -> Control.slider("x", 0, Double.POSITIVE_INFINITY, 5, 1));
+        refused(() -> Control.slider("x", 0, 10, 5, 11));
+        refused(() -> Control.slider("x", Ratio.percent(3), Ratio.percent(9), 5, Ratio.percent(10)));
         Control many = Control.choice("many", IntStream.range(0, 30).boxed().toList());
         refused(() -> WhatIf.of(List.of(many, many), values -> "").thinned(125));
     }
@@ -150,6 +165,15 @@ class WhatIfTest {
                 Frame.Arrangement.ROW,
                 frame(List.of(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)))
                         .arrangement());
+    }
+
+    @Test
+    void what_an_optional_value_or_an_array_holds_is_drawn() {
+        Shown passes = Shown.line("passes");
+        assertEquals("passes", text(frame(Optional.of(passes))));
+        assertEquals("passes", text(frame(Map.of("verdict", Optional.of(passes)))));
+        assertEquals(2, frame(new Object[] {passes, "text"}).parts().size());
+        assertEquals("[1, 2]", text(frame(new Integer[] {1, 2})));
     }
 
     @Test

@@ -32,8 +32,11 @@ public final class Display {
         if (value instanceof Chart chart) {
             return chart(chart);
         }
-        if (value instanceof WhatIf whatIf) {
-            return whatIf(whatIf);
+        if (value instanceof WhatIf) {
+            return of(begun(value));
+        }
+        if (value instanceof Moving moving) {
+            return whatIf(moving);
         }
         Optional<OwnPicture> own = OwnPicture.of(value);
         if (own.isPresent()) {
@@ -43,13 +46,22 @@ public final class Display {
         return shown.isEmpty() ? MimeBundle.plain(PlainValue.text(value)) : bundle(shown);
     }
 
+    /**
+     * Returns a what-if with what it shows where it begins, so that what is shown of that computes only what nobody
+     * looks at yet; any other value as it is.
+     */
+    public static Object begun(Object value) {
+        return value instanceof WhatIf whatIf ? new Moving(whatIf, whatIf.at(whatIf.start())) : value;
+    }
+
     private static MimeBundle chart(Chart chart) {
         Shown alone = new Shown(chart.title(), List.of(), List.of(new ChartBlock(chart)));
         return new MimeBundle(Map.of("text/plain", chart.altText(), "image/svg+xml", svg(chart)), List.of(alone));
     }
 
-    private static MimeBundle whatIf(WhatIf whatIf) {
-        Frame begin = whatIf.at(whatIf.start());
+    private static MimeBundle whatIf(Moving moving) {
+        WhatIf whatIf = moving.whatIf();
+        Frame begin = moving.begin();
         List<Drawn> drawn = Drawn.of(begin);
         List<Shown> shown = new ArrayList<>();
         shown.add(new Shown(
@@ -67,7 +79,7 @@ public final class Display {
                 .flatMap(part -> part.svg().stream())
                 .findFirst()
                 .ifPresent(svg -> forms.put("image/svg+xml", svg));
-        return new MimeBundle(forms, shown, Optional.of(new Moving(whatIf, begin)));
+        return new MimeBundle(forms, shown, Optional.of(moving));
     }
 
     /** Returns a chart as a picture as wide as the text of a notebook. */

@@ -8,6 +8,7 @@ import headrace.kernel.session.Output;
 import headrace.kernel.session.Session;
 import headrace.report.whatif.Frame;
 import headrace.report.whatif.WhatIf;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import java.util.function.Supplier;
  */
 final class Drawing {
     private static final int MOST_PRINTED = 20_000;
+    private static final int MOST_SHOWN = 8;
     private static final String SHOWN = "flex";
     private static final String HIDDEN = "none";
 
@@ -92,10 +94,10 @@ final class Drawing {
     /** Shows how far the calculation is, and keeps what it prints and shows. */
     private final class Heard implements Output {
         private final StringBuilder printed = new StringBuilder();
-        private String shown = "";
+        private final Map<String, String> shown = new LinkedHashMap<>();
 
         synchronized String markup() {
-            return shown + (printed.isEmpty() ? "" : Texts.said(printed.toString()));
+            return String.join("", shown.values()) + (printed.isEmpty() ? "" : Texts.said(printed.toString()));
         }
 
         @Override
@@ -111,7 +113,10 @@ final class Drawing {
         @Override
         public synchronized void show(MimeBundle bundle, Optional<String> id) {
             String plain = bundle.text().isEmpty() ? "" : Texts.said(bundle.text());
-            shown = bundle.forms().getOrDefault("text/html", plain);
+            String place = id.orElse("\n" + shown.size());
+            if (shown.size() < MOST_SHOWN || shown.containsKey(place)) {
+                shown.put(place, bundle.forms().getOrDefault("text/html", plain));
+            }
         }
 
         @Override
@@ -121,7 +126,7 @@ final class Drawing {
 
         @Override
         public synchronized void clear(boolean wait) {
-            shown = "";
+            shown.clear();
         }
 
         @Override

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 
 /**
  * The parts of a frame in their places: alone, in a row, or behind tabs. A tab that nobody looks at is drawn when it is
- * chosen.
+ * chosen; until then it says so, since a notebook may be saved and read as it stands.
  */
 final class Parts {
     private final List<Place> places = new ArrayList<>();
@@ -64,6 +64,9 @@ final class Parts {
         for (int i = 0; i < seen.size(); i++) {
             places.get(seen.get(i)).show(drawn.get(i));
         }
+        IntStream.range(0, places.size())
+                .filter(i -> !isSeen(i))
+                .forEach(i -> places.get(i).waits());
         return true;
     }
 

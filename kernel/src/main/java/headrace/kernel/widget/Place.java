@@ -8,6 +8,8 @@ import java.util.Map;
 final class Place {
     private static final String STYLE = "<style>.headrace-drawn svg{max-width:100%;height:auto;display:block}</style>";
 
+    private static final String WAITS = "Drawn when this tab is chosen while the kernel runs.";
+
     private final Widget said = Texts.html("");
     private final Widget root;
     private Widget picture;
@@ -30,19 +32,31 @@ final class Place {
 
     /** Draws a part, in the picture that is there if that can hold it. */
     void show(Drawn part) {
-        if (part.png().isPresent() != bitmap) {
-            Widget before = picture;
-            bitmap = !bitmap;
-            picture = empty(bitmap);
-            root.change("children", List.of(picture, said));
-            before.close();
-        }
+        hold(part.png().isPresent());
         if (bitmap) {
             part.png().ifPresent(bytes -> picture.change("value", bytes));
         } else {
             picture.changeAtOnce("value", part.svg().map(Place::drawn).orElse(""));
         }
         said.change("value", Texts.said(part.text()));
+    }
+
+    /** Says that nothing is drawn here for now, in place of what held at other positions. */
+    void waits() {
+        hold(false);
+        picture.change("value", "");
+        said.change("value", Texts.said(WAITS));
+    }
+
+    /** Puts a picture here that can hold a bitmap, or one that can hold a drawing. */
+    private void hold(boolean aBitmap) {
+        if (aBitmap != bitmap) {
+            Widget before = picture;
+            bitmap = aBitmap;
+            picture = empty(bitmap);
+            root.change("children", List.of(picture, said));
+            before.close();
+        }
     }
 
     private static Widget empty(boolean bitmap) {

@@ -256,6 +256,50 @@ class WidgetsTest {
     }
 
     @Test
+    void an_error_at_a_position_computed_ahead_does_not_fail_the_cell() {
+        Seen seen = show(
+                "whatIf(n: 1..5) { n -> assert n != 5; if (n == 4) { [][9].x }; n == 3 ? 7.0 : 12.intdiv(n - 1) }");
+        List<Message> failed = frontEnd.eventsOf(move(seen.slider(), "index", 4));
+        assertTrue(values(failed, seen.trouble()).get(0).contains("assert n != 5"), failed::toString);
+        List<Message> divided = frontEnd.eventsOf(move(seen.slider(), "index", 0));
+        assertTrue(values(divided, seen.trouble()).get(0).contains("zero"), divided::toString);
+        List<Message> drawn = frontEnd.eventsOf(move(seen.slider(), "index", 1));
+        assertTrue(values(drawn, seen.said()).get(0).contains("12"), drawn::toString);
+    }
+
+    @Test
+    void the_cell_hears_what_is_printed_and_shown_where_it_begins_alone() {
+        Exchange cell = frontEnd.run("whatIf(n: 1..5) { n -> println \"printed $n\"; show(\"shown $n\"); n }");
+        assertEquals(
+                List.of("printed 3\n"),
+                cell.events().stream()
+                        .filter(event -> event.type().equals("stream"))
+                        .map(event -> event.text("text"))
+                        .toList());
+        assertEquals(
+                2,
+                cell.events().stream()
+                        .filter(event -> event.type().equals("display_data"))
+                        .count(),
+                "what it shows, and the what-if itself");
+    }
+
+    @Test
+    void what_a_drawing_shows_on_its_way_stands_one_below_the_other() {
+        Seen seen = show("""
+                shows = false
+                whatIf(n: 1..5) { n -> if (shows) {
+                    show("first $n"); show("in place $n", place: 'p'); show("anew $n", place: 'p') }
+                    n }
+                """);
+        frontEnd.run("shows = true");
+        List<Message> moved = frontEnd.eventsOf(move(seen.slider(), "index", 0));
+        String aside = values(moved, seen.aside()).get(0);
+        assertTrue(aside.contains("first 1") && aside.indexOf("first 1") < aside.indexOf("anew 1"), aside);
+        assertFalse(aside.contains("in place"), aside);
+    }
+
+    @Test
     void an_interruption_stops_a_drawing_says_so_and_the_next_position_is_drawn() {
         Seen seen = show("""
                 endless = false
@@ -360,7 +404,7 @@ class WidgetsTest {
     }
 
     @Test
-    void a_map_stands_behind_tabs_and_the_tab_that_nobody_looks_at_is_drawn_when_it_is_chosen() {
+    void a_map_stands_behind_tabs_and_the_tab_that_nobody_looks_at_waits_to_be_drawn_until_it_is_chosen() {
         Seen seen = show("whatIf(n: 10..20) { n -> [cold: water(n.degC), warm: water((2 * n).degC)] }");
         String tabs = seen.of("TabModel").get(0);
         assertEquals("[\"cold\",\"warm\"]", seen.states.get(tabs).get("titles").toString());
@@ -369,9 +413,12 @@ class WidgetsTest {
         assertTrue(seen.states.get(warm).get("value").getAsString().contains("30 °C"), seen.states::toString);
         List<Message> slid = frontEnd.eventsOf(move(seen.slider(), "index", 2));
         assertTrue(values(slid, cold).get(0).contains("12 °C"), slid::toString);
-        assertEquals(List.of(), values(slid, warm));
+        assertFalse(values(slid, warm).get(0).contains("30 °C"), "what held at another position does not stay");
+        List<Message> further = frontEnd.eventsOf(move(seen.slider(), "index", 4));
+        assertTrue(values(further, cold).get(0).contains("14 °C"), further::toString);
+        assertEquals(List.of(), values(further, warm));
         List<Message> chosen = frontEnd.eventsOf(move(tabs, "selected_index", 1));
-        assertTrue(values(chosen, warm).get(0).contains("24 °C"), chosen::toString);
+        assertTrue(values(chosen, warm).get(0).contains("28 °C"), chosen::toString);
         List<Message> again = frontEnd.eventsOf(move(seen.slider(), "index", 3));
         assertTrue(values(again, warm).get(0).contains("26 °C"), again::toString);
         assertEquals(2, frontEnd.eventsOf(move(tabs, "selected_index", 2)).size(), "there is no third tab");

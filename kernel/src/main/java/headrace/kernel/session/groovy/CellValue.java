@@ -3,11 +3,13 @@ package headrace.kernel.session.groovy;
 import groovy.lang.Closure;
 import headrace.kernel.display.Display;
 import headrace.kernel.display.MimeBundle;
+import headrace.kernel.display.Moving;
 import headrace.kernel.session.cell.Variables;
 import org.codehaus.groovy.runtime.MethodClosure;
 
 /**
- * What is shown of a value of a cell: as everywhere, but for methods and closures, whose own text is the machinery's.
+ * What is shown of a value of a cell: as everywhere, but for methods and closures, whose own text is the machinery's,
+ * and for what a what-if prints at positions that are computed ahead, at which nobody looks yet.
  */
 final class CellValue {
     private CellValue() {}
@@ -31,6 +33,7 @@ final class CellValue {
             int parameters = closure.getMaximumNumberOfParameters();
             return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
         }
-        return named(Display.of(value));
+        Object begun = Display.begun(value);
+        return named(begun instanceof Moving ? Console.unheard(() -> Display.of(begun)) : Display.of(value));
     }
 }

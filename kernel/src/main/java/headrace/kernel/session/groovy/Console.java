@@ -1,13 +1,16 @@
 package headrace.kernel.session.groovy;
 
+import headrace.kernel.session.Output;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinWorkerThread;
+import java.util.function.Supplier;
 
 /**
  * The process's standard streams, led to the cell that the printing thread belongs to.
@@ -37,6 +40,22 @@ final class Console {
     /** Leads this thread's streams back to the process. */
     static void release() {
         OF_THREAD.remove();
+    }
+
+    /** Does something on this thread of which the cell hears nothing, neither prints nor what it shows. */
+    static <T> T unheard(Supplier<T> work) {
+        CellStreams heard = OF_THREAD.get();
+        if (heard == null) {
+            return work.get();
+        }
+        Surroundings cell = heard.surroundings();
+        OF_THREAD.set(new CellStreams(
+                new Surroundings(Output.UNHEARD, cell.faults(), cell.variables(), new HashSet<>(cell.places()))));
+        try {
+            return work.get();
+        } finally {
+            OF_THREAD.set(heard);
+        }
     }
 
     /** Returns what the cell of this thread can reach, if it belongs to one. */
