@@ -69,7 +69,7 @@ public final class WhatIfWords implements Words {
                     "Positions of controls for whatIf, taken at once by a button of that name; a control that is not named"
                             + " stays where it is.",
             example = "whatIf(load: 20.percent..100.percent, night: preset(load: 30.percent)) { l -> \"load $l\" }",
-            choices = Word.ANY_NAME + ": a position of the control of that name")
+            choices = Word.ANY_NAME + ": a position of the control of that name; the nearest of a slider")
     public static Positions preset(Map<String, ?> at) {
         return new Positions(at);
     }
@@ -80,7 +80,7 @@ public final class WhatIfWords implements Words {
             example = "slider(20.percent, 60.percent, positions: 9, start: 35.percent)",
             choices = {
                 "positions: how many positions, both ends counted; what suits the number of controls unless chosen",
-                "start: where it begins; in the middle unless chosen"
+                "start: where it begins, at the nearest position; in the middle unless chosen"
             })
     public static Slider slider(Map<String, ?> given, Object from, Object to) {
         Choices choices = Choices.of("slider", given, "positions", "start");
