@@ -12,15 +12,15 @@ final class Controls {
 
     private Controls() {}
 
-    /** Returns a control whose name takes so much width. */
-    static Widget widget(Control control, String widthOfName) {
+    /** Returns a control whose positions have these labels, and whose name takes so much width. */
+    static Widget widget(Control control, List<String> labels, String widthOfName) {
         Kind styled = control.form() == Control.Form.SLIDER ? Kind.SLIDER_STYLE : Kind.DESCRIPTION_STYLE;
         Map<String, Object> state = new LinkedHashMap<>();
         state.put("description", control.name());
         state.put("style", new Widget(styled, Map.of("description_width", widthOfName)));
         state.put("layout", wide("40rem"));
         if (control.form() != Control.Form.SWITCH) {
-            state.put("_options_labels", control.labels());
+            state.put("_options_labels", labels);
         }
         Widget widget = new Widget(kind(control), state);
         put(control, widget, control.start());

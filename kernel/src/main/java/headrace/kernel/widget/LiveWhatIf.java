@@ -40,7 +40,9 @@ final class LiveWhatIf {
         drawn = positions;
         String width = Controls.widthOfNames(whatIf.controls());
         for (int i = 0; i < positions.size(); i++) {
-            controls.add(Controls.widget(whatIf.controls().get(i), width).moves(new Moves(i)));
+            Widget control =
+                    Controls.widget(whatIf.controls().get(i), moving.labels().get(i), width);
+            controls.add(control.moves(new Moves(i)));
         }
         List<Widget> parts = new ArrayList<>(controls);
         parts.add(buttons(width));

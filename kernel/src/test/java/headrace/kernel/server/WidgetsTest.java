@@ -256,6 +256,17 @@ class WidgetsTest {
     }
 
     @Test
+    void a_slider_shows_its_values_in_the_units_that_an_earlier_cell_chose() {
+        frontEnd.run("printedUnits('US')");
+        Seen seen = show("whatIf(flow: slider(100.gpm, 200.gpm, positions: 3)) { q -> q }");
+        assertEquals(
+                "[\"100 gpm\",\"150 gpm\",\"200 gpm\"]",
+                seen.states.get(seen.slider()).get("_options_labels").toString());
+        List<Message> moved = frontEnd.eventsOf(move(seen.slider(), "index", 2));
+        assertTrue(values(moved, seen.said()).get(0).contains("200 gpm"), moved::toString);
+    }
+
+    @Test
     void an_error_at_a_position_computed_ahead_does_not_fail_the_cell() {
         Seen seen = show(
                 "whatIf(n: 1..5) { n -> assert n != 5; if (n == 4) { [][9].x }; n == 3 ? 7.0 : 12.intdiv(n - 1) }");
