@@ -3,6 +3,7 @@ package headrace.kernel.widget;
 import headrace.kernel.display.Drawn;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** The place of one part: its picture, and what is said beside it. */
 final class Place {
@@ -10,6 +11,9 @@ final class Place {
 
     private static final String WAITS = "Drawn when this tab is chosen while the kernel runs.";
 
+    private static final AtomicInteger PLACES = new AtomicInteger();
+
+    private final String own = "d" + PLACES.incrementAndGet();
     private final Widget said = Texts.html("");
     private final Widget root;
     private Widget picture;
@@ -36,7 +40,7 @@ final class Place {
         if (bitmap) {
             part.png().ifPresent(bytes -> picture.change("value", bytes));
         } else {
-            picture.changeAtOnce("value", part.svg().map(Place::drawn).orElse(""));
+            picture.changeAtOnce("value", part.svg().map(this::drawn).orElse(""));
         }
         said.change("value", Texts.said(part.text()));
     }
@@ -63,8 +67,14 @@ final class Place {
         return bitmap ? new Widget(Kind.IMAGE, Map.of("format", "png", "layout", most())) : Texts.html("");
     }
 
-    private static String drawn(String svg) {
-        return "<div class=\"headrace-drawn\">" + STYLE + svg + "</div>";
+    /**
+     * Returns a drawing for a page that holds others. Letters have the same names in every drawing; while they have
+     * them on one page too, a browser goes through all drawings whenever one changes.
+     */
+    private String drawn(String svg) {
+        String apart =
+                svg.replace("<path id=\"", "<path id=\"" + own).replace("xlink:href=\"#", "xlink:href=\"#" + own);
+        return "<div class=\"headrace-drawn\">" + STYLE + apart + "</div>";
     }
 
     private static Widget most() {

@@ -9,11 +9,15 @@ import com.google.gson.JsonObject;
 import headrace.kernel.server.FrontEnd.Exchange;
 import headrace.kernel.server.FrontEnd.Message;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -264,6 +268,29 @@ class WidgetsTest {
                 seen.states.get(seen.slider()).get("_options_labels").toString());
         List<Message> moved = frontEnd.eventsOf(move(seen.slider(), "index", 2));
         assertTrue(values(moved, seen.said()).get(0).contains("200 gpm"), moved::toString);
+    }
+
+    @Test
+    void two_drawings_on_a_page_have_no_name_in_common_and_each_finds_its_own() {
+        String cell = "whatIf(n: 1..5) { n -> quadratic(duty(52.m3ph, 16.m), minimumHead: (10 * n).percent) }";
+        Set<String> names = new HashSet<>();
+        for (int each = 0; each < 2; each++) {
+            Seen seen = show(cell);
+            String picture = seen.states.get(seen.picture()).get("value").getAsString();
+            Set<String> own = found("<path id=\"([^\"]+)\"", picture);
+            assertFalse(own.isEmpty(), picture);
+            assertEquals(own, found("xlink:href=\"#([^\"]+)\"", picture));
+            assertTrue(Collections.disjoint(names, own), picture);
+            names.addAll(own);
+        }
+    }
+
+    private static Set<String> found(String pattern, String text) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
     }
 
     @Test
