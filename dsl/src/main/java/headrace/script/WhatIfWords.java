@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Words that move a calculation by controls. */
@@ -149,7 +151,10 @@ public final class WhatIfWords implements Words {
 
     /** Returns a name of a script as it is spoken: {@code minimumHead} is minimum head. */
     private static String spoken(String name) {
-        return name.replaceAll("(?<=\\p{Lower})(?=\\p{Upper})", " ").toLowerCase(Locale.ROOT);
+        return Pattern.compile("(?<=\\p{Lower})(?=\\p{Upper}\\p{Lower})|(?<=\\p{Lower}{2})(?=\\p{Upper})")
+                .splitAsStream(name)
+                .map(word -> word.matches("\\p{Upper}\\p{Lower}*") ? word.toLowerCase(Locale.ROOT) : word)
+                .collect(Collectors.joining(" "));
     }
 
     private static Control control(String name, Object over, int positions) {
@@ -196,7 +201,7 @@ public final class WhatIfWords implements Words {
                         "It goes from " + from + " to " + to + ", which are numbers",
                         "Give a number between them");
             }
-            return Control.slider(name, from.doubleValue(), to.doubleValue(), positions, start.doubleValue());
+            return numbers(name, slider, start.doubleValue(), positions);
         }
         if (slider.from() instanceof Quantity<?> from) {
             return quantities(name, from, slider, positions);
@@ -206,6 +211,18 @@ public final class WhatIfWords implements Words {
                 Described.value(slider.from()) + " was given as the end of the slider '" + name + "'",
                 "A slider goes over numbers or quantities",
                 "Give two numbers, or two quantities of one kind such as 20.percent and 60.percent");
+    }
+
+    /** Whole ends have whole numbers between them where the steps are whole, and no more positions than that. */
+    private static Control numbers(String name, Slider slider, double start, int positions) {
+        double from = ((Number) slider.from()).doubleValue();
+        double to = ((Number) slider.to()).doubleValue();
+        boolean whole = slider.from() instanceof Integer && slider.to() instanceof Integer;
+        int most = whole && slider.positions() == 0 ? (int) Math.min(positions, Math.abs(to - from) + 1) : positions;
+        Control control = Control.slider(name, from, to, most, start);
+        return whole && (to - from) % (most - 1) == 0
+                ? new Control(name, Control.Form.SLIDER, whole((int) from, (int) to, most), control.start())
+                : control;
     }
 
     private static <Q extends Quantity<Q>> Control quantities(

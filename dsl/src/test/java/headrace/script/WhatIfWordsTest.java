@@ -32,6 +32,31 @@ class WhatIfWordsTest {
     }
 
     @Test
+    void a_slider_between_whole_numbers_has_whole_numbers_where_its_steps_are_whole() {
+        assertEquals(List.of(1, 2, 3, 4, 5), moved("slider(1, 5, positions: 5)").positions());
+        assertEquals(List.of(1, 2, 3, 4, 5), moved("slider(1, 5)").positions());
+        assertEquals(List.of(1.0, 1.5, 2.0), moved("slider(1, 2, positions: 3)").positions());
+        assertEquals(
+                List.of(1.0, 3.0, 5.0), moved("slider(1.0, 5, positions: 3)").positions());
+    }
+
+    @Test
+    void a_control_is_called_by_the_words_of_its_name() {
+        assertEquals("minimum head", named("minimumHead"));
+        assertEquals("load in attic", named("loadInAttic"));
+        assertEquals("NPSHr", named("NPSHr"));
+        assertEquals("pH", named("pH"));
+        assertEquals("least NPSH", named("leastNPSH"));
+        assertEquals("q max", named("qMax"));
+        assertEquals("unit a", named("unitA"));
+    }
+
+    private static String named(String name) {
+        WhatIf whatIf = (WhatIf) Scripts.run("whatIf(" + name + ": 1..3) { it }");
+        return whatIf.controls().get(0).name();
+    }
+
+    @Test
     void a_slider_begins_between_its_ends_and_in_their_kind() {
         Scripts.refused(ScriptProblem.WRONG_VALUE, "whatIf(n: slider(1, 5, start: 'x')) { it }");
         Scripts.refused(ScriptProblem.WRONG_VALUE, "whatIf(n: slider(1, 5, start: 3.m)) { it }");

@@ -60,6 +60,11 @@ public final class Display {
     }
 
     private static MimeBundle whatIf(Moving moving) {
+        return beginning(moving).with("text/html", WhatIfHtml.of(moving.whatIf(), moving.begin()));
+    }
+
+    /** Returns a what-if as it begins, for a door in which it does not move by itself. */
+    public static MimeBundle beginning(Moving moving) {
         WhatIf whatIf = moving.whatIf();
         Frame begin = moving.begin();
         List<Drawn> drawn = Drawn.of(begin);
@@ -74,7 +79,6 @@ public final class Display {
         }
         Map<String, String> forms = new LinkedHashMap<>();
         forms.put("text/plain", text(shown));
-        forms.put("text/html", WhatIfHtml.of(whatIf, begin));
         drawn.stream()
                 .flatMap(part -> part.svg().stream())
                 .findFirst()

@@ -71,6 +71,14 @@ public interface Output {
     void progressEnded();
 
     /**
+     * Returns whether what can be moved is to move here without the session too, for which all its positions are
+     * computed when it is shown.
+     */
+    default boolean movesAlone() {
+        return true;
+    }
+
+    /**
      * Asks the user for a line, and waits for it on the thread of the code that asks. When that thread is interrupted
      * the cell is being stopped: the wait must then end, with any exception.
      *

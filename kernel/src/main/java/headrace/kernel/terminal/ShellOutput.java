@@ -59,6 +59,12 @@ final class ShellOutput implements Output {
     @Override
     public void clear(boolean wait) {}
 
+    /** Nothing moves in a terminal. */
+    @Override
+    public boolean movesAlone() {
+        return false;
+    }
+
     @Override
     public Optional<String> ask(String prompt, boolean secret) {
         screen.freshLine();

@@ -58,6 +58,13 @@ class ShellTest {
     }
 
     @Test
+    void a_what_if_is_shown_where_it_begins_and_nothing_else_of_it_is_computed() {
+        String screen = typed("computed = []", "whatIf(n: 1..5) { computed << it; \"at $it\" }", "computed");
+        assertTrue(screen.contains("at 3"), screen);
+        assertTrue(screen.contains("[3]"), screen);
+    }
+
+    @Test
     void tab_completes_a_word() {
         String screen = typed("quadr\t(duty(80.m3ph, 20.m), minimumHead: 40.percent).headAt(40.m3ph)");
         assertTrue(screen.contains("11 m"), screen);

@@ -33,7 +33,12 @@ final class CellValue {
             int parameters = closure.getMaximumNumberOfParameters();
             return MimeBundle.plain("a closure of " + parameters + (parameters == 1 ? " parameter" : " parameters"));
         }
-        Object begun = Display.begun(value);
-        return named(begun instanceof Moving ? Console.unheard(() -> Display.of(begun)) : Display.of(value));
+        return named(Display.begun(value) instanceof Moving moving ? moving(moving) : Display.of(value));
+    }
+
+    private static MimeBundle moving(Moving moving) {
+        boolean alone =
+                Console.surroundings().map(cell -> cell.output().movesAlone()).orElse(true);
+        return alone ? Console.unheard(() -> Display.of(moving)) : Display.beginning(moving);
     }
 }
