@@ -68,7 +68,6 @@ class EstimatedLawTest {
         }
     }
 
-    /** Constant head needs no flow to be known but for the head: an error of power moves it through the slope alone. */
     /**
      * At its demands of 30 m³/h each the circuit needs 8 + 3 + 5 = 16 m at 60 m³/h, which the law asks for with
      * sensors.
