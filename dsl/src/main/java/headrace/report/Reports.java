@@ -129,6 +129,7 @@ import headrace.trend.OutdoorYear;
 import headrace.trend.PowerBaseline;
 import headrace.trend.TrendLog;
 import headrace.trend.YearLoad;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -267,6 +268,14 @@ public final class Reports {
     /** Returns whether every object of a type has a report of its own. */
     public static boolean has(Class<?> type) {
         return ALL.stream().anyMatch(report -> report.type().isAssignableFrom(type));
+    }
+
+    /** Returns what an optional value or an array of objects holds, which is what there is to show; else the value. */
+    public static Object opened(Object value) {
+        if (value instanceof Optional<?> optional) {
+            return opened(optional.orElse(null));
+        }
+        return value instanceof Object[] array ? Arrays.asList(array) : value;
     }
 
     /**

@@ -11,8 +11,7 @@ import java.util.Map;
  *
  * <p>Everything is a path, lettering too, its text kept beside it in {@code aria-label}; so the picture needs no font,
  * no style sheet and nothing from outside. The outline of each letter stands there once, under a name that is the same
- * in every picture, so that many pictures on one page do not disturb each other. Coordinates are rounded to a hundredth
- * of a pixel, and the same chart gives the same bytes.
+ * in every picture. Coordinates are rounded to a hundredth of a pixel, and the same chart gives the same bytes.
  *
  * <p>Source: SVG 1.1 (second edition), chapter 5.6 for what is used more than once, path data of chapter 8.
  */

@@ -4,8 +4,6 @@ import headrace.problem.Refusal;
 import headrace.report.Reports;
 import headrace.report.Shown;
 import java.awt.image.RenderedImage;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -45,17 +43,27 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
      * alone.
      */
     static Frame of(List<Integer> at, Object given) {
-        Object value = opened(given);
-        if (value instanceof Map<?, ?> named && isDrawn(named.values())) {
-            List<FramePart> parts = new ArrayList<>();
-            named.forEach((name, each) -> parts.add(part(String.valueOf(name), each)));
-            return several(at, Arrangement.TABS, parts, MOST_TABS);
+        Object value = Reports.opened(given);
+        if (value instanceof Map<?, ?> named) {
+            List<Part> parts = named.entrySet().stream()
+                    .limit(MOST_TABS)
+                    .map(each -> Part.of(String.valueOf(each.getKey()), each.getValue()))
+                    .toList();
+            if (parts.stream().anyMatch(Part::isDrawn)) {
+                return several(at, Arrangement.TABS, parts, named.size(), MOST_TABS);
+            }
         }
-        if (value instanceof Collection<?> list && Reports.of(value).isEmpty() && isDrawn(list)) {
-            List<FramePart> parts = list.stream().map(each -> part("", each)).toList();
-            return several(at, Arrangement.ROW, parts, MOST_IN_A_ROW);
+        Part whole = Part.of("", value);
+        if (value instanceof Collection<?> list && whole.report.isEmpty()) {
+            List<Part> parts = list.stream()
+                    .limit(MOST_TABS)
+                    .map(each -> Part.of("", each))
+                    .toList();
+            if (parts.stream().anyMatch(Part::isDrawn)) {
+                return several(at, Arrangement.ROW, parts, list.size(), MOST_IN_A_ROW);
+            }
         }
-        return new Frame(at, Arrangement.ALONE, List.of(part("", value)));
+        return new Frame(at, Arrangement.ALONE, List.of(whole.made()));
     }
 
     /** Returns a frame that says why there is nothing to draw. */
@@ -82,42 +90,38 @@ public record Frame(List<Integer> at, Arrangement arrangement, List<FramePart> p
         return parts.stream().map(FramePart::name).toList();
     }
 
-    private static Frame several(List<Integer> at, Arrangement arrangement, List<FramePart> parts, int most) {
-        if (parts.size() > most) {
+    private static Frame several(List<Integer> at, Arrangement arrangement, List<Part> parts, int all, int most) {
+        if (all > most) {
             throw new Refusal(
                     WhatIfProblem.TOO_MANY_PARTS,
-                    "Asked for a what-if that draws " + parts.size() + " things at once",
+                    "Asked for a what-if that draws " + all + " things at once",
                     "It draws up to " + MOST_IN_A_ROW + " side by side, from a list, and up to " + MOST_TABS
                             + " behind tabs, from a map",
                     "Let the block return fewer, or make two what-ifs of it");
         }
-        return new Frame(at, arrangement, parts);
+        return new Frame(at, arrangement, parts.stream().map(Part::made).toList());
     }
 
-    /** Returns what an optional value or an array of objects holds. */
-    private static Object opened(Object value) {
-        if (value instanceof Optional<?> optional) {
-            return opened(optional.orElse(null));
+    /** A value with its report, which is made once: it is most of the work of a drawing. */
+    private record Part(String name, Object value, Optional<Shown> report) {
+        static Part of(String name, Object given) {
+            Object value = Reports.opened(given);
+            return new Part(name, value, Reports.of(value));
         }
-        return value instanceof Object[] array ? Arrays.asList(array) : value;
-    }
 
-    private static FramePart part(String name, Object given) {
-        Object value = opened(given);
-        return new FramePart(name, value, Reports.of(value).orElseGet(() -> Shown.line(String.valueOf(value))));
-    }
+        /** A map or list is taken apart only for what has something to draw: one of numbers stays what it is. */
+        boolean isDrawn() {
+            return report.isPresent() || isPicture();
+        }
 
-    /** A map or list is taken apart only for what has something to draw: one of numbers stays what it is. */
-    private static boolean isDrawn(Collection<?> values) {
-        return values.stream()
-                .limit(MOST_TABS)
-                .map(Frame::opened)
-                .anyMatch(value -> Reports.of(value).isPresent() || isPicture(value));
-    }
+        /** A picture, or what a library that is not known here may draw. */
+        private boolean isPicture() {
+            return value instanceof RenderedImage
+                    || value != null && !value.getClass().getName().matches("(java|javax|groovy|headrace)\\..*");
+        }
 
-    /** A picture, or what a library that is not known here may draw. */
-    private static boolean isPicture(Object value) {
-        return value instanceof RenderedImage
-                || value != null && !value.getClass().getName().matches("(java|javax|groovy|headrace)\\..*");
+        FramePart made() {
+            return new FramePart(name, value, report.orElseGet(() -> Shown.line(String.valueOf(value))));
+        }
     }
 }

@@ -7,7 +7,6 @@ import headrace.report.Reports;
 import headrace.report.Shown;
 import headrace.report.whatif.WhatIf;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -38,7 +37,7 @@ final class Gathered {
 
     /** Returns what a value shows; nothing if it is no result and holds none. */
     static List<Shown> of(Object value) {
-        Object held = opened(value);
+        Object held = Reports.opened(value);
         Gathered gathered = new Gathered();
         if (!gathered.holdsResult(held, 0)) {
             return List.of();
@@ -50,14 +49,6 @@ final class Gathered {
         return gathered.all;
     }
 
-    /** Returns what an optional value or an array of objects holds. */
-    private static Object opened(Object value) {
-        if (value instanceof Optional<?> optional) {
-            return opened(optional.orElse(null));
-        }
-        return value instanceof Object[] array ? Arrays.asList(array) : value;
-    }
-
     private boolean holdsResult(Object value, int depth) {
         if (value == null || depth > MOST_DEPTH) {
             return false;
@@ -65,7 +56,7 @@ final class Gathered {
         if (elements(value).isPresent()) {
             return elements(value).get().stream()
                     .limit(LOOKED_AT)
-                    .anyMatch(each -> holdsResult(opened(each), depth + 1));
+                    .anyMatch(each -> holdsResult(Reports.opened(each), depth + 1));
         }
         return value instanceof WhatIf || report(value).isPresent();
     }
@@ -89,9 +80,9 @@ final class Gathered {
             whatIf.at(whatIf.start()).parts().forEach(part -> keep(titled(joined(name, part.name()), part.shown())));
         } else if (value instanceof Map<?, ?> map && depth <= MOST_DEPTH && holdsResult(value, depth)) {
             new LinkedHashMap<>(map)
-                    .forEach((key, each) -> add(joined(name, PlainValue.text(key)), opened(each), depth + 1));
+                    .forEach((key, each) -> add(joined(name, PlainValue.text(key)), Reports.opened(each), depth + 1));
         } else if (value instanceof Collection<?> several && depth <= MOST_DEPTH && holdsResult(value, depth)) {
-            several.forEach(each -> add(name, opened(each), depth + 1));
+            several.forEach(each -> add(name, Reports.opened(each), depth + 1));
         } else {
             keep(Shown.line(joined(name, PlainValue.text(value))));
         }
